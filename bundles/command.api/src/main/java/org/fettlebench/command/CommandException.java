@@ -1,0 +1,11 @@
+package org.fettlebench.command;
+
+/** Words or input that cannot be used; the message says what, and what would do. */
+public class CommandException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /** Makes the exception with a message for people. */
+  public CommandException(String message) {
+    super(message);
+  }
+}

@@ -1,0 +1,55 @@
+package org.fettlebench.desktop;
+
+import java.util.List;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.osgi.annotation.versioning.ConsumerType;
+
+/**
+ * A page of the window. Registered as a service by any bundle; it appears in the list of pages at
+ * once and goes when the bundle goes. All methods are called on the window's thread.
+ */
+@ConsumerType
+public interface Page {
+  /** Returns a name that never changes, under which its state is remembered. */
+  String id();
+
+  /** Returns what stands in the list of pages. */
+  String title();
+
+  /** Returns where it asks to stand: 10 kit check, 20 seat and hole, ... 90 modules. */
+  int order();
+
+  /** Makes the page's content; called once, when it is first shown. */
+  Control create(Composite parent, Desk desk);
+
+  /** Called each time the page comes to the front, and when tables or modules changed. */
+  default void refresh() {}
+
+  /** Puts the keyboard where the page's work begins. */
+  default void focus() {}
+
+  /** Returns things of this page that fit what was typed into the find box, best first. */
+  default List<Found> find(String typed) {
+    return List.of();
+  }
+
+  /** Shows a thing that {@link #find} returned. */
+  default void show(Found found) {}
+
+  /** Prints what the page shows, as its person would expect. */
+  default void print() {}
+
+  /** Called before its content is disposed of. */
+  default void close() {}
+
+  /**
+   * A thing the find box can take a person to.
+   *
+   * @param pageId page that shows it
+   * @param key what the page needs to show it
+   * @param title for people
+   * @param detail smaller text beside it
+   */
+  record Found(String pageId, String key, String title, String detail) {}
+}

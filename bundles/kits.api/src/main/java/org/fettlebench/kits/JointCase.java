@@ -1,0 +1,39 @@
+package org.fettlebench.kits;
+
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.fasteners.Head;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.tooling.BlindHole;
+import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.TappingChoice;
+
+/**
+ * All that is known about a joint when rules look at it.
+ *
+ * @param kit the kit
+ * @param joint the joint
+ * @param thread its thread
+ * @param head its head, where a table has it
+ * @param seat the answered seat question, where the seat was measured
+ * @param tapping tapping drills at hand, best first; empty when nothing is tapped
+ * @param clearance the clearance drill at hand for the fit asked
+ * @param blindHole depths, where the hole must stay blind
+ * @param holdings what is at hand
+ */
+public record JointCase(
+    Kit kit,
+    Joint joint,
+    ScrewThread thread,
+    Optional<Head> head,
+    Optional<SeatAnswer> seat,
+    List<TappingChoice> tapping,
+    Optional<ClearanceChoice> clearance,
+    Optional<BlindHole> blindHole,
+    Holdings holdings) {
+  /** Copies what could change. */
+  public JointCase {
+    tapping = List.copyOf(tapping);
+  }
+}

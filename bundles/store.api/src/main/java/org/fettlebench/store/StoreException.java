@@ -1,0 +1,11 @@
+package org.fettlebench.store;
+
+/** The store could not do what was asked; nothing of it was kept. */
+public class StoreException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /** Makes the exception with a message for people and its cause. */
+  public StoreException(String message, Throwable cause) {
+    super(message, cause);
+  }
+}
