@@ -1,5 +1,10 @@
 package org.fettlebench.tables;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
 /** How far a figure may be trusted; shown wherever the figure is shown. */
 public enum Standing {
   /** Printed in a standard or handbook that is named. */
@@ -22,5 +27,16 @@ public enum Standing {
   /** Returns the words as they stand in a table file and on the screen. */
   public String words() {
     return words;
+  }
+
+  /** Returns the standing of the given words, whatever their capitals; empty if there is none. */
+  public static Optional<Standing> ofWords(String words) {
+    String plain = words.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(standing -> standing.words.equals(plain)).findFirst();
+  }
+
+  /** Returns the words of all standings, for messages. */
+  static String allWords() {
+    return Arrays.stream(values()).map(Standing::words).collect(Collectors.joining("; "));
   }
 }
