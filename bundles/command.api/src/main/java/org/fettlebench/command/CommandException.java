@@ -8,4 +8,9 @@ public class CommandException extends RuntimeException {
   public CommandException(String message) {
     super(message);
   }
+
+  /** Makes the exception with a message for people and what led to it. */
+  public CommandException(String message, Throwable cause) {
+    super(message, cause);
+  }
 }
