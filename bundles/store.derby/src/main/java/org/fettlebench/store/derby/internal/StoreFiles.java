@@ -1,0 +1,140 @@
+package org.fettlebench.store.derby.internal;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fettlebench.store.StoreException;
+
+/** Where the store, its log and its backups lie, and whether what lies there can be opened. */
+final class StoreFiles {
+  private final Path data;
+
+  StoreFiles(Path data) {
+    this.data = data.toAbsolutePath().normalize();
+    if (this.data.toString().contains(";")) {
+      throw new StoreException(
+          "the data directory "
+              + this.data
+              + " has a semicolon in its name, which the store cannot open; choose another name");
+    }
+  }
+
+  Path store() {
+    return data.resolve("store");
+  }
+
+  Path log() {
+    return data.resolve("log");
+  }
+
+  Path backups() {
+    return data.resolve("backups");
+  }
+
+  /** There only while a new store is being made: what it marks was never finished. */
+  private Path unfinished() {
+    return data.resolve("store.unfinished");
+  }
+
+  /** Returns whether there is no store yet, and one may be made. */
+  boolean isNew() {
+    if (Files.exists(unfinished())) {
+      removeUnfinishedStore();
+    }
+    if (Files.exists(store())) {
+      refuseForeignFolder();
+      return false;
+    }
+    refuseLostStore();
+    return true;
+  }
+
+  private void refuseForeignFolder() {
+    // The engine would begin a new log for a store that has lost its own, and say nothing.
+    for (Path needed : List.of(Path.of("service.properties"), Path.of("log", "log.ctrl"))) {
+      if (!Files.isRegularFile(store().resolve(needed))) {
+        throw new StoreException(
+            "the store in %s is damaged or is not a store: %s is missing; %s"
+                .formatted(store(), needed, remedy()));
+      }
+    }
+  }
+
+  private void refuseLostStore() {
+    List<Path> copies = copies();
+    if (!copies.isEmpty()) {
+      throw new StoreException(
+          "the store in "
+              + store()
+              + " is missing although there are backups of it; "
+              + remedy()
+              + ", or move the folder "
+              + backups()
+              + " away to begin with an empty store");
+    }
+  }
+
+  /** Says how to get a store back, naming the newest backup if there is one. */
+  String remedy() {
+    List<Path> copies = copies();
+    if (copies.isEmpty()) {
+      return "put back a copy of that folder, or move it away to begin with an empty store";
+    }
+    Path newest = copies.get(copies.size() - 1).resolve("store");
+    return "move it away and copy the newest backup, " + newest + ", to " + store();
+  }
+
+  private List<Path> copies() {
+    if (!Files.isDirectory(backups())) {
+      return List.of();
+    }
+    try (Stream<Path> entries = Files.list(backups())) {
+      return entries.filter(copy -> Files.isDirectory(copy.resolve("store"))).sorted().toList();
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+
+  void prepare(boolean isNew) {
+    try {
+      Files.createDirectories(log());
+      if (isNew) {
+        Files.createFile(unfinished());
+      }
+    } catch (IOException fault) {
+      throw new StoreException(
+          "the data directory " + data + " cannot be written; check who may write there", fault);
+    }
+  }
+
+  void finished() {
+    try {
+      Files.deleteIfExists(unfinished());
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+
+  private void removeUnfinishedStore() {
+    delete(store());
+    finished();
+  }
+
+  /** Deletes a folder with all that is in it, if it is there. */
+  static void delete(Path folder) {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    try (Stream<Path> entries = Files.walk(folder)) {
+      for (Path entry : entries.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(entry);
+      }
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+}
