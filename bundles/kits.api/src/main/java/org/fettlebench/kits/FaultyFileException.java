@@ -9,7 +9,10 @@ public class FaultyFileException extends RuntimeException {
 
   private final transient List<Fault> faults;
 
-  /** Makes the exception out of all faults of one file; at least one. */
+  /**
+   * Makes the exception out of all faults of one file; at least one. Its message has one line for
+   * each, as {@link Fault#toString} writes it.
+   */
   public FaultyFileException(List<Fault> faults) {
     super(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
     this.faults = List.copyOf(faults);
@@ -21,7 +24,7 @@ public class FaultyFileException extends RuntimeException {
   }
 
   /**
-   * One thing that is wrong.
+   * One thing that is wrong. As text: {@code file:line:column: "value" what is wrong. Remedy}.
    *
    * @param file name
    * @param line from 1

@@ -9,9 +9,9 @@ import org.fettlebench.tooling.TapLead;
 /**
  * A place where a fastener goes: what it passes through, what it screws into, what it sits on.
  *
- * @param name unique within the kit
+ * @param name unique within the kit; not blank
  * @param part the part it belongs to
- * @param count how many equal fasteners
+ * @param count how many equal fasteners; at least 1
  * @param fastener what the kit means to be used
  * @param clearance the plain hole it passes through, if any
  * @param tapped the threaded hole it screws into, if any
@@ -19,7 +19,7 @@ import org.fettlebench.tooling.TapLead;
  * @param method id of the way in which the hole will be placed; needed where there is a seat
  * @param holdsPressure whether the joint holds steam or other pressure
  * @param note for people; may be empty
- * @param line where the joint stands in its file, from 1
+ * @param line where the joint stands in its file, from 1; 0 when it came from no file
  */
 public record Joint(
     String name,
@@ -33,25 +33,45 @@ public record Joint(
     boolean holdsPressure,
     String note,
     int line) {
+  /**
+   * Checks the figures.
+   *
+   * @throws IllegalArgumentException if the name is blank, the count below 1 or the line below 0
+   */
+  public Joint {
+    Require.name("name of a joint", name);
+    Require.atLeast("count of joint " + name, count, 1);
+    Require.atLeast("line of joint " + name, line, 0);
+  }
 
   /**
    * A plain hole.
    *
    * @param fit wanted
-   * @param depth thickness of what is passed through
-   * @param drilled diameter when it is already there
+   * @param depth thickness of what is passed through, above 0; where known
+   * @param drilled diameter when it is already there, above 0
    */
-  public record ClearanceHole(ClearanceFit fit, Optional<Length> depth, Optional<Length> drilled) {}
+  public record ClearanceHole(ClearanceFit fit, Optional<Length> depth, Optional<Length> drilled) {
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if a length is not above 0
+     */
+    public ClearanceHole {
+      depth.ifPresent(value -> Require.positive("depth of a clearance hole", value));
+      drilled.ifPresent(value -> Require.positive("diameter of a clearance hole", value));
+    }
+  }
 
   /**
    * A threaded hole.
    *
-   * @param material tapped
-   * @param fullThread depth of full thread wanted
-   * @param metal thickness of metal from the face, when the hole must stay blind
+   * @param material tapped; not blank
+   * @param fullThread depth of full thread wanted, above 0
+   * @param metal thickness of metal from the face, above 0, when the hole must stay blind
    * @param lead of the last tap that reaches the thread's end
-   * @param percent of thread wanted; empty takes the usual one for the material
-   * @param drilled diameter when it is already there
+   * @param percent of thread wanted, above 0 to 100; empty takes the usual one for the material
+   * @param drilled diameter when it is already there, above 0
    */
   public record TappedHole(
       String material,
@@ -59,5 +79,19 @@ public record Joint(
       Optional<Length> metal,
       TapLead lead,
       Optional<Double> percent,
-      Optional<Length> drilled) {}
+      Optional<Length> drilled) {
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if the material is blank, a length not above 0 or the per
+     *     cent out of range
+     */
+    public TappedHole {
+      Require.name("material of a tapped hole", material);
+      Require.positive("depth of full thread", fullThread);
+      metal.ifPresent(value -> Require.positive("metal under a tapped hole", value));
+      percent.ifPresent(value -> Require.between("per cent of thread", value, 0, 100));
+      drilled.ifPresent(value -> Require.positive("diameter of a hole to tap", value));
+    }
+  }
 }

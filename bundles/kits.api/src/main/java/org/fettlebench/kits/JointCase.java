@@ -3,10 +3,12 @@ package org.fettlebench.kits;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.fasteners.Head;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.HoleChooser.PercentWanted;
 import org.fettlebench.tooling.TappingChoice;
 
 /**
@@ -21,6 +23,8 @@ import org.fettlebench.tooling.TappingChoice;
  * @param clearance the clearance drill at hand for the fit asked
  * @param blindHole depths, where the hole must stay blind
  * @param holdings what is at hand
+ * @param method how the hole will be placed, where the joint says it and it is known
+ * @param percentWanted per cent of thread asked and where that comes from, where a hole is tapped
  */
 public record JointCase(
     Kit kit,
@@ -31,9 +35,37 @@ public record JointCase(
     List<TappingChoice> tapping,
     Optional<ClearanceChoice> clearance,
     Optional<BlindHole> blindHole,
-    Holdings holdings) {
+    Holdings holdings,
+    Optional<HoleMethod> method,
+    Optional<PercentWanted> percentWanted) {
   /** Copies what could change. */
   public JointCase {
     tapping = List.copyOf(tapping);
+  }
+
+  /** Makes a case without a known method and without a per cent of thread. */
+  @SuppressWarnings("checkstyle:ParameterNumber")
+  public JointCase(
+      Kit kit,
+      Joint joint,
+      ScrewThread thread,
+      Optional<Head> head,
+      Optional<SeatAnswer> seat,
+      List<TappingChoice> tapping,
+      Optional<ClearanceChoice> clearance,
+      Optional<BlindHole> blindHole,
+      Holdings holdings) {
+    this(
+        kit,
+        joint,
+        thread,
+        head,
+        seat,
+        tapping,
+        clearance,
+        blindHole,
+        holdings,
+        Optional.empty(),
+        Optional.empty());
   }
 }

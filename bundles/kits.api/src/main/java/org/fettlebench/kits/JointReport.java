@@ -41,15 +41,20 @@ public record JointReport(
         || findings.stream().anyMatch(f -> f.weight() == Finding.Weight.FAULT);
   }
 
+  /** Returns whether the joint fails, or its fasteners are short or wrong. */
+  public boolean wanting() {
+    return fails() || supply == Supply.SHORT || supply == Supply.WRONG;
+  }
+
   /** Whether the fasteners of a joint are there. */
   public enum Supply {
-    /** All are in the bag or in stock. */
+    /** All are in the bag or in stock, and nothing speaks against them. */
     COMPLETE("complete"),
     /** Some are missing. */
     SHORT("short"),
     /** What is there cannot be used: it fouls or does not fit the hole. */
     WRONG("wrong"),
-    /** All there, and stock holds something that fits better. */
+    /** Stock holds enough of something that fits better; those are kept for this joint. */
     BETTER_FROM_STOCK("better from stock");
 
     private final String words;

@@ -4,8 +4,9 @@ import java.util.List;
 import org.osgi.annotation.versioning.ConsumerType;
 
 /**
- * A rule that adds findings to a joint. Registered as a service by any bundle; what it throws is
- * reported against its module and the check goes on without it.
+ * A rule that adds findings to a joint. Registered as a service by any bundle and asked for each
+ * joint whose thread is known, on any thread. What it throws, and a null that it returns, is
+ * reported against its module, and the check goes on without it.
  */
 @ConsumerType
 public interface JointRule {

@@ -1,11 +1,20 @@
 package org.fettlebench.kits;
 
+import java.nio.file.Path;
 import org.fettlebench.fits.SeatQuestion;
 import org.osgi.annotation.versioning.ProviderType;
 
-/** Reads kit and seat files. */
+/** Reads kit and seat files. What a file may say is in the suite's page on file formats. */
 @ProviderType
 public interface KitFiles {
+  /**
+   * Reads a file as text.
+   *
+   * @throws FaultyFileException if it is missing, unreadable, not UTF-8, binary, or larger than 4
+   *     MB
+   */
+  String text(Path file);
+
   /**
    * Reads a kit file.
    *
