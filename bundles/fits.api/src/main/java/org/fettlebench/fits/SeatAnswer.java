@@ -9,7 +9,8 @@ import org.fettlebench.measure.Point;
  * @param question what was asked
  * @param verdict in a word
  * @param allowed where the centre may be; empty when nowhere
- * @param best the centre farthest from every boundary; when nowhere is allowed, the least bad one
+ * @param best the centre farthest from every boundary; of equally good ones one close to the
+ *     intended centre; when nowhere is allowed, the least bad one
  * @param allowanceAtBestMm how far the hole may be out from there; negative when nowhere is allowed
  * @param allowanceAtIntendedMm how far the hole may be out from the intended centre; when that
  *     fails already, less the distance to the nearest allowed centre (or, when nowhere is allowed,
@@ -51,8 +52,10 @@ public record SeatAnswer(
    * @param from one end of it
    * @param to other end of it; the same for a round one
    * @param nearest its point nearest to the intended centre
-   * @param distanceMm from the intended centre to that point
-   * @param neededMm what the head or the metal needs there
+   * @param distanceMm from the intended centre to that point; negative when the centre lies on the
+   *     wrong side of it: off the flat, or over the hollow
+   * @param neededMm what the head or the metal needs there; {@code distanceMm - neededMm} is the
+   *     room that is left
    */
   public record Governing(
       Kind kind,

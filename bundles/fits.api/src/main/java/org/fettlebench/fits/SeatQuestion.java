@@ -1,5 +1,7 @@
 package org.fettlebench.fits;
 
+import org.fettlebench.measure.Point;
+
 /**
  * Will this head sit on this seat, when the hole lands as well as may be expected?
  *
@@ -10,4 +12,30 @@ package org.fettlebench.fits;
  * @param errorMeans where that radius comes from, in words: method, confidence, standing
  */
 public record SeatQuestion(
-    Seat seat, SeatedHead head, double holeDiameterMm, double expectedErrorMm, String errorMeans) {}
+    Seat seat, SeatedHead head, double holeDiameterMm, double expectedErrorMm, String errorMeans) {
+
+  /** Returns the same question about another head. */
+  public SeatQuestion withHead(SeatedHead other) {
+    return new SeatQuestion(seat, other, holeDiameterMm, expectedErrorMm, errorMeans);
+  }
+
+  /** Returns the same question with the hole placed with another error. */
+  public SeatQuestion withError(double radiusMm, String means) {
+    return new SeatQuestion(seat, head, holeDiameterMm, radiusMm, means);
+  }
+
+  /** Returns the same question with the hole intended elsewhere. */
+  public SeatQuestion withIntended(Point centre) {
+    Seat moved =
+        new Seat(
+            seat.name(),
+            seat.outline(),
+            seat.underside(),
+            seat.walls(),
+            seat.cavities(),
+            seat.neighbours(),
+            centre,
+            seat.leastMetalMm());
+    return new SeatQuestion(moved, head, holeDiameterMm, expectedErrorMm, errorMeans);
+  }
+}

@@ -18,4 +18,15 @@ public record SeatedHead(
     OptionalDouble acrossFlatsMm,
     OptionalDouble heightMm,
     OptionalDouble flatsAlongDegrees,
-    String caveat) {}
+    String caveat) {
+
+  /**
+   * Returns the same head set with its flats parallel to a direction.
+   *
+   * @param degrees anticlockwise from x
+   */
+  public SeatedHead withFlatsAlong(double degrees) {
+    return new SeatedHead(
+        title, sweepDiameterMm, acrossFlatsMm, heightMm, OptionalDouble.of(degrees), caveat);
+  }
+}

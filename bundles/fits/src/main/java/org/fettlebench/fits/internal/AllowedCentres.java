@@ -1,0 +1,96 @@
+package org.fettlebench.fits.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatAnswer.Region;
+import org.fettlebench.measure.Point;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/** The region of allowed centres as polygons, arcs broken finely; figures do not come from here. */
+final class AllowedCentres {
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  private AllowedCentres() {}
+
+  static Polygon polygon(List<Point> corners) {
+    Coordinate[] ring = new Coordinate[corners.size() + 1];
+    for (int i = 0; i < ring.length; i++) {
+      Point corner = corners.get(i % corners.size());
+      ring[i] = new Coordinate(corner.xMm(), corner.yMm());
+    }
+    return GEOMETRY.createPolygon(ring);
+  }
+
+  static Geometry of(Seat seat, Plan plan) {
+    Geometry allowed = shrunk(seat, plan);
+    List<Geometry> taken = new ArrayList<>();
+    for (Seat.Wall wall : seat.walls()) {
+      taken.add(plan.sweep().forbidden(wall.from(), wall.to(), Plan.filletReachMm(wall)));
+    }
+    for (Seat.Neighbour other : seat.neighbours()) {
+      taken.add(plan.sweep().forbidden(other.centre(), other.centre(), other.radiusMm()));
+    }
+    for (List<Point> cavity : seat.cavities()) {
+      taken.add(polygon(cavity).buffer(plan.holeNeedMm(), Tolerances.ARC_SEGMENTS));
+    }
+    return taken.isEmpty() ? allowed : allowed.difference(UnaryUnionOp.union(taken));
+  }
+
+  private static Geometry shrunk(Seat seat, Plan plan) {
+    Polygon outline = polygon(seat.outline());
+    double head = plan.sweep().radiusMm();
+    Geometry allowed;
+    if (plan.sweep().round()) {
+      allowed = within(outline, Math.max(head, plan.holeNeedMm()));
+    } else {
+      allowed = within(outline, plan.holeNeedMm()).difference(touched(seat.outline(), plan));
+    }
+    if (seat.underside().isPresent()) {
+      Geometry below = within(polygon(seat.underside().get()), plan.holeNeedMm());
+      allowed = allowed.intersection(below);
+    }
+    return allowed;
+  }
+
+  private static Geometry within(Polygon outline, double needMm) {
+    return outline.buffer(-needMm, Tolerances.ARC_SEGMENTS);
+  }
+
+  private static Geometry touched(List<Point> outline, Plan plan) {
+    List<Geometry> touched = new ArrayList<>();
+    for (int i = 0; i < outline.size(); i++) {
+      Point next = outline.get((i + 1) % outline.size());
+      touched.add(plan.sweep().forbidden(outline.get(i), next, 0));
+    }
+    return UnaryUnionOp.union(touched);
+  }
+
+  /** Returns the polygons of a geometry as plain points. */
+  static List<Region> regions(Geometry geometry) {
+    List<Region> regions = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        List<List<Point>> holes = new ArrayList<>();
+        for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
+          holes.add(points(polygon.getInteriorRingN(hole)));
+        }
+        regions.add(new Region(points(polygon.getExteriorRing()), holes));
+      }
+    }
+    return regions;
+  }
+
+  private static List<Point> points(LinearRing ring) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < ring.getNumPoints() - 1; i++) {
+      points.add(new Point(ring.getCoordinateN(i).x, ring.getCoordinateN(i).y));
+    }
+    return points;
+  }
+}

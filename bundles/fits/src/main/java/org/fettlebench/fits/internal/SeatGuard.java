@@ -1,0 +1,133 @@
+package org.fettlebench.fits.internal;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatException;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.measure.Point;
+
+/** Refuses seats that cannot be, with the place, the value and the remedy. */
+final class SeatGuard {
+  private SeatGuard() {}
+
+  static void check(SeatQuestion question) {
+    Seat seat = question.seat();
+    outline("outline", seat.outline());
+    seat.underside().ifPresent(below -> outline("underside", below));
+    for (int i = 0; i < seat.cavities().size(); i++) {
+      outline("hollow " + (i + 1), seat.cavities().get(i));
+    }
+    seat.walls().forEach(SeatGuard::wall);
+    seat.neighbours().forEach(SeatGuard::neighbour);
+    place("intended centre", seat.intended());
+    notNegative("metal wanted around the hole", seat.leastMetalMm());
+    positive("hole diameter", question.holeDiameterMm());
+    notNegative("expected position error", question.expectedErrorMm());
+    head(question.head());
+  }
+
+  private static void head(SeatedHead head) {
+    positive(head.title() + ": circle that it sweeps", head.sweepDiameterMm());
+    head.heightMm().ifPresent(height -> positive(head.title() + ": height", height));
+    OptionalDouble flats = head.acrossFlatsMm();
+    if (flats.isPresent()) {
+      positive(head.title() + ": across flats", flats.getAsDouble());
+      if (!(flats.getAsDouble() <= head.sweepDiameterMm())) {
+        throw new SeatException(
+            head.title()
+                + ": across flats "
+                + mm(flats.getAsDouble())
+                + " is more than across corners "
+                + mm(head.sweepDiameterMm())
+                + "; check which is which");
+      }
+    } else if (head.flatsAlongDegrees().isPresent()) {
+      throw new SeatException(
+          head.title() + " is round and cannot be set with its flats along a direction");
+    }
+    if (!Double.isFinite(head.flatsAlongDegrees().orElse(0))) {
+      throw new SeatException(head.title() + ": direction of the flats is not a number");
+    }
+  }
+
+  private static void wall(Seat.Wall wall) {
+    String name = "wall \"" + wall.name() + "\"";
+    place(name + ", first end", wall.from());
+    place(name + ", second end", wall.to());
+    if (!(wall.from().distanceMm(wall.to()) >= Tolerances.SMALLEST_MM)) {
+      throw new SeatException(
+          name + ": both ends are at " + at(wall.from()) + "; give its other end");
+    }
+    positive(name + ", height", wall.heightMm());
+    notNegative(name + ", fillet radius", wall.filletRadiusMm());
+  }
+
+  private static void neighbour(Seat.Neighbour neighbour) {
+    String name = "neighbour \"" + neighbour.name() + "\"";
+    place(name, neighbour.centre());
+    positive(name + ", radius", neighbour.radiusMm());
+  }
+
+  private static void outline(String name, List<Point> corners) {
+    if (corners.size() < 3) {
+      throw new SeatException(
+          name + ": " + corners.size() + " corners given, at least 3 are needed");
+    }
+    for (int i = 0; i < corners.size(); i++) {
+      place(name + ", corner " + (i + 1), corners.get(i));
+      int next = (i + 1) % corners.size();
+      if (!(corners.get(i).distanceMm(corners.get(next)) >= Tolerances.SMALLEST_MM)) {
+        throw new SeatException(
+            name
+                + ": corners "
+                + (i + 1)
+                + " and "
+                + (next + 1)
+                + " are the same place, "
+                + at(corners.get(i))
+                + "; leave one out");
+      }
+    }
+    Crossings.refuse(name, corners);
+  }
+
+  private static void place(String name, Point point) {
+    range(name + ", x", point.xMm());
+    range(name + ", y", point.yMm());
+  }
+
+  private static void range(String name, double value) {
+    double most = Tolerances.LARGEST_MM;
+    if (!(value >= -most && value <= most)) {
+      throw new SeatException(
+          name + " " + mm(value) + " is outside " + mm(-most) + " to " + mm(most));
+    }
+  }
+
+  private static void positive(String name, double value) {
+    if (!(value > 0 && value <= Tolerances.LARGEST_MM)) {
+      throw new SeatException(
+          name + " " + mm(value) + " is not above 0 and at most " + mm(Tolerances.LARGEST_MM));
+    }
+  }
+
+  private static void notNegative(String name, double value) {
+    if (!(value >= 0 && value <= Tolerances.LARGEST_MM)) {
+      throw new SeatException(
+          name + " " + mm(value) + " is outside 0 to " + mm(Tolerances.LARGEST_MM));
+    }
+  }
+
+  static String at(Point point) {
+    return "x " + mm(point.xMm()) + ", y " + mm(point.yMm());
+  }
+
+  /** Writes a figure as it was given, without a tail of noughts. */
+  static String mm(double value) {
+    return Double.isFinite(value) && value == Math.rint(value) && Math.abs(value) < 1e15
+        ? (long) value + " mm"
+        : value + " mm";
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Answers seat questions by exact distances, and draws the answers; reached through the services
+ * {@code Seats}, {@code SeatDrawings} and {@code HoleMethods}.
+ */
+package org.fettlebench.fits.internal;
