@@ -1,5 +1,6 @@
 package org.fettlebench.club;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -24,6 +25,24 @@ public record StockLine(
     String holder,
     Optional<Integer> lowMark) {
 
+  /**
+   * Checks the line.
+   *
+   * @throws ClubException if the quantity is below nothing, or more are lent than belong here
+   */
+  public StockLine {
+    Objects.requireNonNull(goods, "goods");
+    Objects.requireNonNull(condition, "condition");
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(holder, "holder");
+    Objects.requireNonNull(lowMark, "lowMark");
+    quantity = Words.notBelowNothing("the quantity of " + goods.name(), quantity);
+    if (!(lent >= 0 && lent <= quantity)) {
+      throw new ClubException(
+          "%d of %s are lent, but %d belong to %s".formatted(lent, goods.name(), quantity, place));
+    }
+  }
+
   /** State of things. */
   public enum Condition {
     /** Fit for use. */
@@ -32,7 +51,7 @@ public record StockLine(
     WORN
   }
 
-  /** Returns how many are in their place now. */
+  /** Returns how many are in their place now: what belongs here less what is lent. */
   public int present() {
     return quantity - lent;
   }
