@@ -33,6 +33,17 @@ public record Module(
     List<String> contributions,
     List<Fault> faults) {
 
+  /** Copies what could change. */
+  public Module {
+    contributions = List.copyOf(contributions);
+    faults = List.copyOf(faults);
+  }
+
+  /** Returns whether this is a library that the suite uses, of no interest to most people. */
+  public boolean library() {
+    return !dropped && !symbolicName.startsWith("org.fettlebench.");
+  }
+
   /**
    * Something a module did wrong.
    *
