@@ -4,7 +4,13 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.osgi.annotation.versioning.ProviderType;
 
-/** Colours and fonts, so that every page looks like one hand drew it. Owned by the window. */
+/**
+ * Colours and fonts, so that every page looks like one hand drew it. Owned by the window: a page
+ * never disposes of them, and asks anew each time it paints, since theme and text size may change
+ * while the page stands. The window puts the new fonts and colours on every control that carries
+ * one of these; only what a page paints itself, or sized by {@link #scale()}, is the page's own
+ * care.
+ */
 @ProviderType
 public interface Look {
   /** Returns the font of running text. */
@@ -51,6 +57,9 @@ public interface Look {
 
   /** Returns the colour beside words that say something fails. */
   Color bad();
+
+  /** Returns whether ink is light on a dark ground (the drawing paper stays white). */
+  boolean dark();
 
   /** Returns how much larger than usual things are shown, 1.0 to 2.0. */
   double scale();

@@ -1,0 +1,122 @@
+package org.fettlebench.desktop.widgets;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Device;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.LineAttributes;
+import org.eclipse.swt.graphics.Path;
+import org.fettlebench.drawing.Item;
+
+/**
+ * Draws a dimension: extension lines, dimension line, filled arrowheads, and the figure on the
+ * line, readable from below or from the right. Where there is no room between the extension lines
+ * the arrows point in from outside.
+ */
+final class DimensionPen {
+  private static final double ARROW_MM = 2.6;
+  private static final double ARROW_HALF_MM = 0.45;
+  private static final double GAP_MM = 0.8;
+  private static final double BEYOND_MM = 1.6;
+
+  private final Device device;
+  private final DrawingSheet sheet;
+
+  DimensionPen(Device device, DrawingSheet sheet) {
+    this.device = device;
+    this.sheet = sheet;
+  }
+
+  /** The dimension in pixels: ends of the line, unit vector along it, unit vector standing off. */
+  private record Placed(
+      double x1, double y1, double x2, double y2, double alongX, double alongY, double length) {}
+
+  void draw(GC gc, Item.Dimension dimension, DrawingView view) {
+    double fromX = view.x(dimension.from().xMm());
+    double fromY = view.y(dimension.from().yMm());
+    double toX = view.x(dimension.to().xMm());
+    double toY = view.y(dimension.to().yMm());
+    double length = Math.hypot(toX - fromX, toY - fromY);
+    double alongX = length > 0 ? (toX - fromX) / length : 1;
+    double alongY = length > 0 ? (toY - fromY) / length : 0;
+    // Left of from-to; rows run down, so the turn is the other way round on the surface.
+    double offX = alongY * sheet.paper(dimension.offsetMm());
+    double offY = -alongX * sheet.paper(dimension.offsetMm());
+    Placed line =
+        new Placed(fromX + offX, fromY + offY, toX + offX, toY + offY, alongX, alongY, length);
+    Color ink = dimension.strong() ? DrawingSheet.GOVERNS : DrawingSheet.INK;
+    gc.setForeground(ink);
+    gc.setBackground(ink);
+    pen(gc, dimension.strong() ? 0.45 : 0.25);
+    extension(gc, fromX, fromY, offX, offY);
+    extension(gc, toX, toY, offX, offY);
+    boolean outside = length < sheet.paper(3 * ARROW_MM);
+    line(gc, line, outside ? sheet.paper(2 * ARROW_MM) : 0);
+    arrow(gc, line.x1, line.y1, line, outside ? -1 : 1);
+    arrow(gc, line.x2, line.y2, line, outside ? 1 : -1);
+    figure(gc, dimension, line, ink);
+  }
+
+  private void extension(GC gc, double x, double y, double offX, double offY) {
+    double distance = Math.hypot(offX, offY);
+    double gap = sheet.paper(GAP_MM);
+    if (distance > gap) {
+      double start = gap / distance;
+      double end = 1 + sheet.paper(BEYOND_MM) / distance;
+      stroke(gc, x + offX * start, y + offY * start, x + offX * end, y + offY * end);
+    }
+  }
+
+  private void line(GC gc, Placed at, double beyond) {
+    stroke(
+        gc,
+        at.x1 - at.alongX * beyond,
+        at.y1 - at.alongY * beyond,
+        at.x2 + at.alongX * beyond,
+        at.y2 + at.alongY * beyond);
+  }
+
+  /** Fills an arrowhead with its point at a place, its body towards +along or -along. */
+  private void arrow(GC gc, double x, double y, Placed at, int towards) {
+    double length = sheet.paper(ARROW_MM) * towards;
+    double half = sheet.paper(ARROW_HALF_MM);
+    Path head = new Path(device);
+    head.moveTo((float) x, (float) y);
+    double baseX = x + at.alongX * length;
+    double baseY = y + at.alongY * length;
+    head.lineTo((float) (baseX - at.alongY * half), (float) (baseY + at.alongX * half));
+    head.lineTo((float) (baseX + at.alongY * half), (float) (baseY - at.alongX * half));
+    head.close();
+    gc.fillPath(head);
+    head.dispose();
+  }
+
+  private void figure(GC gc, Item.Dimension dimension, Placed at, Color ink) {
+    gc.setFont(sheet.lettering(dimension.strong()));
+    double width = gc.textExtent(dimension.words()).x;
+    double degrees = Math.toDegrees(Math.atan2(at.alongY, at.alongX));
+    // Read from below or from the right: never upside down.
+    double readable = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
+    double middleX = (at.x1 + at.x2) / 2;
+    double middleY = (at.y1 + at.y2) / 2;
+    if (width > at.length) {
+      double aside = at.length / 2 + sheet.paper(2 * ARROW_MM) + width / 2;
+      middleX += at.alongX * aside;
+      middleY += at.alongY * aside;
+    }
+    new Lettering(sheet).turned(gc, dimension.words(), ink, middleX, middleY, readable);
+  }
+
+  private void pen(GC gc, double widthMm) {
+    float width = (float) Math.max(1, sheet.paper(widthMm));
+    gc.setLineAttributes(new LineAttributes(width, SWT.CAP_FLAT, SWT.JOIN_MITER));
+  }
+
+  private void stroke(GC gc, double x1, double y1, double x2, double y2) {
+    Path path = new Path(device);
+    path.moveTo((float) x1, (float) y1);
+    path.lineTo((float) x2, (float) y2);
+    gc.drawPath(path);
+    path.dispose();
+  }
+}

@@ -1,0 +1,177 @@
+package org.fettlebench.desktop.widgets;
+
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.fettlebench.desktop.Desk;
+import org.fettlebench.drawing.Drawing;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthUnit;
+
+/**
+ * Shows a drawing to scale on paper white. The wheel and + and - zoom, dragging and the arrow keys
+ * move, 0 shows the whole again; Ctrl+C copies the picture.
+ */
+public final class DrawingCanvas extends Canvas {
+  private final Desk desk;
+  private final DrawingHand hand;
+  private Optional<Drawing> drawing = Optional.empty();
+  private Optional<DrawingView> held = Optional.empty();
+  private String whenEmpty = "";
+
+  /** Makes an empty surface. */
+  public DrawingCanvas(Composite parent, Desk desk) {
+    super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+    this.desk = desk;
+    setBackground(desk.look().paper());
+    addListener(SWT.Paint, event -> paint(event.gc, getSize()));
+    addListener(SWT.Resize, event -> redraw());
+    hand = new DrawingHand(this, desk);
+    desk.onLookChange(this::redrawIfThere);
+    getAccessible().addAccessibleListener(described());
+  }
+
+  private AccessibleAdapter described() {
+    return new AccessibleAdapter() {
+      @Override
+      public void getName(AccessibleEvent event) {
+        event.result = drawing.map(Drawing::title).orElse(whenEmpty);
+      }
+
+      @Override
+      public void getDescription(AccessibleEvent event) {
+        event.result = "Drawing to scale. Plus and minus zoom, arrow keys move, 0 shows the whole.";
+      }
+    };
+  }
+
+  /** Says what stands on the paper while there is no drawing. */
+  public DrawingCanvas whenEmpty(String sentence) {
+    whenEmpty = sentence;
+    redraw();
+    return this;
+  }
+
+  /** Shows a drawing whole. */
+  public void show(Drawing newDrawing) {
+    drawing = Optional.of(newDrawing);
+    whole();
+  }
+
+  /** Shows another state of the same thing, at the zoom and place that a person chose. */
+  public void redrawn(Drawing newDrawing) {
+    drawing = Optional.of(newDrawing);
+    redraw();
+  }
+
+  /** Shows empty paper. */
+  public void clear() {
+    drawing = Optional.empty();
+    whole();
+  }
+
+  /** Returns what is shown. */
+  public Optional<Drawing> drawing() {
+    return drawing;
+  }
+
+  /** Shows the whole drawing, and again whenever the surface changes its size. */
+  public void whole() {
+    held = Optional.empty();
+    redraw();
+  }
+
+  /** Keeps a view until {@link #whole}. */
+  void hold(DrawingView view) {
+    held = Optional.of(view);
+    redraw();
+  }
+
+  /** Returns the view now on the screen, if there is a drawing. */
+  public Optional<DrawingView> view() {
+    try (GcRenderer renderer = renderer()) {
+      return drawing.map(d -> view(renderer, d, getSize()));
+    }
+  }
+
+  private DrawingView view(GcRenderer renderer, Drawing shown, Point size) {
+    return held.orElseGet(
+        () -> DrawingView.fit(shown.frame(), size.x, size.y, renderer.margin(shown)));
+  }
+
+  private GcRenderer renderer() {
+    double scale = desk.look().scale();
+    String family = desk.look().text().getFontData()[0].getName();
+    double pixelsPerMm = getDisplay().getDPI().x / 25.4 * scale;
+    return new GcRenderer(getDisplay(), family, pixelsPerMm, scale);
+  }
+
+  private void paint(GC gc, Point size) {
+    gc.setBackground(desk.look().paper());
+    gc.fillRectangle(new Rectangle(0, 0, size.x, size.y));
+    drawing.ifPresentOrElse(shown -> paint(gc, shown, size), () -> paintEmpty(gc, size));
+    if (isFocusControl()) {
+      gc.setLineWidth(2);
+      gc.setForeground(desk.look().accent());
+      gc.drawRectangle(1, 1, size.x - 2, size.y - 2);
+    }
+  }
+
+  private void paint(GC gc, Drawing shown, Point size) {
+    if (size.x < 8 || size.y < 8) {
+      return;
+    }
+    try (GcRenderer renderer = renderer()) {
+      DrawingView view = view(renderer, shown, size);
+      renderer.draw(gc, shown, view);
+      LengthUnit unit = desk.unit();
+      double unitMm = unit.nanometres() / (double) Length.NM_PER_MM;
+      renderer.scaleBar(gc, view, size.y, unit.symbol(), unitMm);
+    }
+  }
+
+  private void paintEmpty(GC gc, Point size) {
+    gc.setFont(desk.look().text());
+    gc.setForeground(DrawingSheet.FAINT);
+    Point words = gc.textExtent(whenEmpty);
+    gc.drawText(whenEmpty, (size.x - words.x) / 2, (size.y - words.y) / 2, true);
+  }
+
+  private void redrawIfThere() {
+    if (!isDisposed()) {
+      setBackground(desk.look().paper());
+      redraw();
+    }
+  }
+
+  /** Returns what is shown as a picture. */
+  public ImageData picture() {
+    Point size = new Point(Math.max(8, getSize().x), Math.max(8, getSize().y));
+    Image image = new Image(getDisplay(), size.x, size.y);
+    GC gc = new GC(image);
+    paint(gc, size);
+    gc.dispose();
+    ImageData data = image.getImageData(100);
+    image.dispose();
+    return data;
+  }
+
+  /** Copies what is shown as a picture. */
+  public void copyPicture() {
+    Copying.picture(getDisplay(), picture());
+    desk.say("Drawing copied as a picture.");
+  }
+
+  /** Returns what moves and zooms the drawing, for a page's own keys or buttons. */
+  public DrawingHand hand() {
+    return hand;
+  }
+}
