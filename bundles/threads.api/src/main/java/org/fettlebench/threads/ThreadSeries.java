@@ -6,11 +6,11 @@ import org.fettlebench.tables.Source;
 /**
  * Threads that share a form and a table or rule.
  *
- * @param id short name used in designations, such as {@code BA}
- * @param title for people
+ * @param id short name used in designations, such as {@code BA}; never blank
+ * @param title for people; never blank
  * @param form profile
- * @param threads from the largest tradition downwards, as the table lists them
- * @param source of the table or rule
+ * @param threads in the order in which the table lists them; at least one
+ * @param source of the table or rule; a thread may name its own
  * @param module symbolic name of the bundle that adds it
  */
 public record ThreadSeries(
@@ -20,8 +20,16 @@ public record ThreadSeries(
     List<ScrewThread> threads,
     Source source,
     String module) {
-  /** Copies what could change. */
+  /**
+   * Copies what could change.
+   *
+   * @throws IllegalArgumentException if a name is blank or there are no threads
+   */
   public ThreadSeries {
     threads = List.copyOf(threads);
+    if (id.isBlank() || title.isBlank() || threads.isEmpty()) {
+      throw new IllegalArgumentException(
+          "thread series '" + id + "' needs an id, a title and at least one thread");
+    }
   }
 }

@@ -4,18 +4,42 @@ import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
 
-/** The thread series that are enabled now, and threads by their designation. */
+/**
+ * The thread series that are enabled now, and threads by their designation. What a module adds or
+ * takes away shows at the next call.
+ */
 @ProviderType
 public interface Threads {
   /** Returns all series: the suite's own first, then those of modules. */
   List<ThreadSeries> series();
 
   /**
-   * Finds a thread by any usual way of writing it: {@code 2BA}, {@code 2 B.A.}, {@code M6}, {@code
-   * M6x0.75}, {@code 1/4-20 UNC}, {@code #10-32}, {@code 3/16 BSW}, {@code 1/4 x 40 ME}.
+   * Finds a thread by any usual way of writing it: {@code 2BA}, {@code 2 B.A.}, {@code No 2 BA},
+   * {@code M6}, {@code m6 x 1}, {@code M6x0.75-6g}, {@code 1/4-20 UNC-2B}, {@code #10-32}, {@code
+   * 10-32 UNF}, {@code 3/16 Whit}, {@code 1/4" BSF}, {@code 1/4 x 40 ME}, {@code G1/8}; and a
+   * club's series by its id, aliases and designation. Capitals, spaces, dots, inch marks and the
+   * class of thread (6g, 2B) do not matter.
+   *
+   * <p>What could mean several threads is settled so, or not at all:
+   *
+   * <ul>
+   *   <li>without a series, {@code 1/4-20} (dash) is Unified before others, {@code 1/4 x 20} is the
+   *       first in the order of {@link #series};
+   *   <li>a bare whole size is inches before it is a number: {@code 1 UNC} is one inch, {@code #1
+   *       UNC} is number 1; {@code 10-32} can only be number 10;
+   *   <li>a size that fits several threads of one series, such as {@code 3/8 ME} or {@code M8
+   *       fine}, is not found: {@link #near} lists them;
+   *   <li>of two series that write a thread alike, the first in the order of {@link #series}.
+   * </ul>
    */
   Optional<ScrewThread> find(String designation);
 
-  /** Returns threads whose designation or size comes close to what was typed, closest first. */
+  /**
+   * Returns threads that may have been meant, closest first: by the letters to change in the
+   * designation, then by closeness of diameter. Empty when nothing comes close.
+   *
+   * @param most how many at most, 0 or more
+   * @throws IllegalArgumentException if {@code most} is negative
+   */
   List<ScrewThread> near(String designation, int most);
 }
