@@ -29,11 +29,9 @@ public final class CautionStrip extends Composite {
     bar.setLayoutData(upright);
     Label word = Layouts.word(this, look, "Caution");
     word.setFont(look.strong());
-    ((GridData) word.getLayoutData()).verticalAlignment = SWT.BEGINNING;
     words = Layouts.text(this, look, caution.brief());
     more = Layouts.button(this, look, "In full", this::toggle);
     more.setFont(look.small());
-    ((GridData) more.getLayoutData()).verticalAlignment = SWT.BEGINNING;
     ((GridData) words.getLayoutData()).verticalAlignment = SWT.CENTER;
   }
 

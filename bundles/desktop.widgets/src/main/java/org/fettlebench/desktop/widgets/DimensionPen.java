@@ -6,6 +6,8 @@ import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.LineAttributes;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.fettlebench.drawing.Item;
 
 /**
@@ -15,7 +17,7 @@ import org.fettlebench.drawing.Item;
  */
 final class DimensionPen {
   private static final double ARROW_MM = 2.6;
-  private static final double ARROW_HALF_MM = 0.45;
+  private static final double ARROW_HALF_MM = 0.5;
   private static final double GAP_MM = 0.8;
   private static final double BEYOND_MM = 1.6;
 
@@ -27,11 +29,11 @@ final class DimensionPen {
     this.sheet = sheet;
   }
 
-  /** The dimension in pixels: ends of the line, unit vector along it, unit vector standing off. */
+  /** The dimension in pixels: ends of the line, unit vector along it, its length. */
   private record Placed(
       double x1, double y1, double x2, double y2, double alongX, double alongY, double length) {}
 
-  void draw(GC gc, Item.Dimension dimension, DrawingView view) {
+  void draw(GC gc, Item.Dimension dimension, DrawingView view, Rectangle surface) {
     double fromX = view.x(dimension.from().xMm());
     double fromY = view.y(dimension.from().yMm());
     double toX = view.x(dimension.to().xMm());
@@ -54,7 +56,7 @@ final class DimensionPen {
     line(gc, line, outside ? sheet.paper(2 * ARROW_MM) : 0);
     arrow(gc, line.x1, line.y1, line, outside ? -1 : 1);
     arrow(gc, line.x2, line.y2, line, outside ? 1 : -1);
-    figure(gc, dimension, line, ink);
+    figure(gc, dimension, line, surface);
   }
 
   private void extension(GC gc, double x, double y, double offX, double offY) {
@@ -91,20 +93,38 @@ final class DimensionPen {
     head.dispose();
   }
 
-  private void figure(GC gc, Item.Dimension dimension, Placed at, Color ink) {
+  private void figure(GC gc, Item.Dimension dimension, Placed at, Rectangle surface) {
+    Color ink = gc.getForeground();
     gc.setFont(sheet.lettering(dimension.strong()));
-    double width = gc.textExtent(dimension.words()).x;
-    double degrees = Math.toDegrees(Math.atan2(at.alongY, at.alongX));
-    // Read from below or from the right: never upside down.
-    double readable = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
-    double middleX = (at.x1 + at.x2) / 2;
-    double middleY = (at.y1 + at.y2) / 2;
-    if (width > at.length) {
-      double aside = at.length / 2 + sheet.paper(2 * ARROW_MM) + width / 2;
-      middleX += at.alongX * aside;
-      middleY += at.alongY * aside;
+    Point size = gc.textExtent(dimension.words());
+    Lettering lettering = new Lettering(sheet);
+    if (size.x > at.length) {
+      Point place = aside(size, at, surface);
+      lettering.level(gc, dimension.words(), ink, place);
+    } else {
+      double degrees = Math.toDegrees(Math.atan2(at.alongY, at.alongX));
+      // Read from below or from the right: never upside down.
+      double readable = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
+      double middleX = (at.x1 + at.x2) / 2;
+      double middleY = (at.y1 + at.y2) / 2;
+      lettering.turned(gc, dimension.words(), ink, middleX, middleY, readable);
     }
-    new Lettering(sheet).turned(gc, dimension.words(), ink, middleX, middleY, readable);
+  }
+
+  /** Returns the left top of a figure set level past the line's far end, inside the surface. */
+  private Point aside(Point size, Placed at, Rectangle surface) {
+    double past = sheet.paper(2 * ARROW_MM + 0.6);
+    double reachX = Math.abs(at.alongX) * size.x / 2;
+    double reachY = Math.abs(at.alongY) * size.y / 2;
+    double x = at.x2 + at.alongX * past + Math.signum(at.alongX) * reachX - size.x / 2.0;
+    double y = at.y2 + at.alongY * past + Math.signum(at.alongY) * reachY - size.y / 2.0;
+    return new Point(
+        within(x, surface.x + 2, surface.x + surface.width - size.x - 2),
+        within(y, surface.y + 2, surface.y + surface.height - size.y - 2));
+  }
+
+  private static int within(double value, int least, int most) {
+    return (int) Math.round(Math.max(least, Math.min(most, value)));
   }
 
   private void pen(GC gc, double widthMm) {

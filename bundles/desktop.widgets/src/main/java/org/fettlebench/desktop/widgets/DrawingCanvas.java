@@ -131,7 +131,7 @@ public final class DrawingCanvas extends Canvas {
     }
     try (GcRenderer renderer = renderer()) {
       DrawingView view = view(renderer, shown, size);
-      renderer.draw(gc, shown, view);
+      renderer.draw(gc, shown, view, new Rectangle(0, 0, size.x, size.y));
       LengthUnit unit = desk.unit();
       double unitMm = unit.nanometres() / (double) Length.NM_PER_MM;
       renderer.scaleBar(gc, view, size.y, unit.symbol(), unitMm);

@@ -7,6 +7,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Rectangle;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
@@ -37,13 +38,17 @@ public final class GcRenderer implements AutoCloseable {
     this.sheet = new DrawingSheet(device, family, pixelsPerPaperMm, textScale);
   }
 
-  /** Draws everything, bottom up; the surface is not cleared first. */
-  public void draw(GC gc, Drawing drawing, DrawingView view) {
+  /**
+   * Draws everything, bottom up; the surface is not cleared first.
+   *
+   * @param surface pixels that may be drawn on; figures of dimensions are kept inside
+   */
+  public void draw(GC gc, Drawing drawing, DrawingView view, Rectangle surface) {
     gc.setAntialias(SWT.ON);
     gc.setTextAntialias(SWT.ON);
     gc.setFillRule(SWT.FILL_EVEN_ODD);
     for (Item item : drawing.items()) {
-      draw(gc, item, view);
+      draw(gc, item, view, surface);
     }
   }
 
@@ -66,7 +71,7 @@ public final class GcRenderer implements AutoCloseable {
     return sheet.paper(farthestMm + 9);
   }
 
-  private void draw(GC gc, Item item, DrawingView view) {
+  private void draw(GC gc, Item item, DrawingView view, Rectangle surface) {
     if (item instanceof Item.Area area) {
       area(gc, area, view);
     } else if (item instanceof Item.Path path) {
@@ -78,7 +83,7 @@ public final class GcRenderer implements AutoCloseable {
     } else if (item instanceof Item.Label label) {
       new Lettering(sheet).label(gc, label, view);
     } else if (item instanceof Item.Dimension dimension) {
-      new DimensionPen(device, sheet).draw(gc, dimension, view);
+      new DimensionPen(device, sheet).draw(gc, dimension, view, surface);
     }
   }
 

@@ -135,6 +135,8 @@ public final class Layouts {
   public static Button button(Composite parent, Look look, String text, Runnable pressed) {
     Button button = new Button(parent, SWT.PUSH);
     button.setFont(look.text());
+    button.setBackground(look.sheet());
+    button.setForeground(look.ink());
     button.setText(text);
     button.addListener(SWT.Selection, event -> pressed.run());
     button.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));

@@ -45,6 +45,13 @@ final class Lettering {
     gc.setAlpha(255);
   }
 
+  /** Sets words level, their left top at a place; the font is set on the GC already. */
+  void level(GC gc, String words, Color colour, Point place) {
+    breathe(gc, gc.textExtent(words), place.x, place.y);
+    gc.setForeground(colour);
+    gc.drawText(words, place.x, place.y, true);
+  }
+
   /**
    * Sets words turned, standing on the line through a point.
    *

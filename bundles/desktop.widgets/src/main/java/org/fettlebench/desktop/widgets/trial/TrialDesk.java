@@ -31,6 +31,9 @@ import org.fettlebench.measure.LengthUnit;
 public final class TrialDesk implements Desk, AutoCloseable {
   private static final long LONGEST_WAIT_NANOS = 20_000_000_000L;
 
+  /** GTK fades colours over a fifth of a second. */
+  private static final long FADE_NANOS = 350_000_000L;
+
   private final Display display;
   private final Shell shell;
   private final OfficeLook look;
@@ -88,7 +91,8 @@ public final class TrialDesk implements Desk, AutoCloseable {
 
   /** Writes a picture of the window. */
   public void picture(Path file) {
-    settle();
+    long shown = System.nanoTime() + FADE_NANOS;
+    until("what fades in has faded in", () -> System.nanoTime() > shown);
     Image image = new Image(display, shell.getClientArea().width, shell.getClientArea().height);
     GC gc = new GC(image);
     shell.print(gc);
