@@ -1,0 +1,99 @@
+package org.fettlebench.threads.internal;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/**
+ * Brings the many ways of writing one designation to one: small letters, no spaces, dots or inch
+ * marks, {@code x} between size and pitch, {@code #} for "No", {@code 1+1/8} for a mixed number,
+ * fractions in their lowest terms, no class of thread.
+ */
+final class DesignationText {
+  /** More than any designation needs; keeps what is typed or pasted by mistake cheap. */
+  static final int LONGEST = 60;
+
+  private static final Pattern METRIC_CLASS =
+      Pattern.compile(
+          "^(m\\s*[\\d.]+(?:\\s*[x-]\\s*[\\d.]+)?)[\\s-]+"
+              + "[3-9][a-h](?:[3-9][a-h])?(?:\\s*/\\s*[3-9][a-h](?:[3-9][a-h])?)?$");
+  private static final Pattern UNIFIED_CLASS =
+      Pattern.compile("^(.*?\\S)(?:[\\s-]+|(?<=n[cf])|(?<=nef))[123][ab]$");
+  private static final Pattern NUMBER_SIGN =
+      Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
+  private static final Pattern WORDS_WITHOUT_WEIGHT =
+      Pattern.compile("(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size)(?![a-z])");
+  private static final Pattern FRACTION = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
+  private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}\\.\\d{1,9}");
+
+  private DesignationText() {}
+
+  /** Returns the one way of writing; may be empty. */
+  static String key(String typed) {
+    if (typed.length() > LONGEST) {
+      return "";
+    }
+    String text = plainSigns(typed.toLowerCase(Locale.ROOT)).strip();
+    text = text.replaceAll("(?<=\\d),(?=\\d)", ".");
+    text = METRIC_CLASS.matcher(text).replaceFirst("$1");
+    text = UNIFIED_CLASS.matcher(text).replaceFirst("$1");
+    text = NUMBER_SIGN.matcher(text).replaceAll("#");
+    text = withoutDots(text);
+    text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
+    text = text.replaceAll("(?<=\\d)\\s*by\\s*(?=\\d)", "x");
+    text = text.replaceAll("(?<=\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)", "+$1");
+    text = replace(FRACTION, text, DesignationText::lowestTerms);
+    text = replace(DECIMAL, text, DesignationText::shortest);
+    text = text.replaceAll("\\s+", "");
+    return text.replaceAll("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$", "");
+  }
+
+  private static String plainSigns(String text) {
+    StringBuilder plain = new StringBuilder();
+    for (char sign : text.toCharArray()) {
+      switch (sign) {
+        case '\u00d7', '\u2715', '\u2a2f', '*' -> plain.append('x');
+        case '\u2212', '\u2013', '\u2014', '\u2011', '\u2010' -> plain.append('-');
+        case '\u2033', '\u201c', '\u201d', '"', '\'' -> plain.append(' ');
+        case '\u2044' -> plain.append('/');
+        case '\u2116' -> plain.append('#');
+        case '\u00a0', '\u2009', '\u202f' -> plain.append(' ');
+        default -> plain.append(openFraction(sign));
+      }
+    }
+    return plain.toString();
+  }
+
+  private static String openFraction(char sign) {
+    String open = Normalizer.normalize(String.valueOf(sign), Normalizer.Form.NFKC);
+    return open.indexOf('\u2044') > 0 ? " " + open.replace('\u2044', '/') : String.valueOf(sign);
+  }
+
+  /** Takes away the dots of abbreviations and gives a bare decimal its nought. */
+  private static String withoutDots(String text) {
+    return text.replaceAll("(^|x|-)\\s*\\.(?=\\d)", "$10.")
+        .replaceAll("(?<=[a-z#])\\s*\\.", "")
+        .replaceAll("\\.(?!\\d)", "");
+  }
+
+  private static String lowestTerms(MatchResult fraction) {
+    BigInteger over = new BigInteger(fraction.group(1));
+    BigInteger under = new BigInteger(fraction.group(2));
+    BigInteger common = over.gcd(under);
+    return common.signum() == 0 || under.signum() == 0
+        ? fraction.group()
+        : over.divide(common) + "/" + under.divide(common);
+  }
+
+  private static String shortest(MatchResult decimal) {
+    return new BigDecimal(decimal.group()).stripTrailingZeros().toPlainString();
+  }
+
+  private static String replace(Pattern pattern, String text, Function<MatchResult, String> by) {
+    return pattern.matcher(text).replaceAll(match -> by.apply(match));
+  }
+}

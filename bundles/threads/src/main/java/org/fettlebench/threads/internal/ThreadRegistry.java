@@ -1,0 +1,136 @@
+package org.fettlebench.threads.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.fettlebench.modules.Faults;
+import org.fettlebench.tables.Table;
+import org.fettlebench.tables.Tables;
+import org.fettlebench.threads.DiameterLimits;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadLimits;
+import org.fettlebench.threads.ThreadSeries;
+import org.fettlebench.threads.Threads;
+import org.osgi.framework.BundleContext;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** Keeps the series made from the tables of the moment; makes them anew when the tables change. */
+@Component(service = {Threads.class, ThreadLimits.class})
+public final class ThreadRegistry implements Threads, ThreadLimits {
+
+  private record Snapshot(
+      long revision,
+      List<ThreadSeries> series,
+      DesignationIndex index,
+      Map<String, String> limitRules,
+      List<Table> limitTables) {}
+
+  private final Tables tables;
+  private final BiConsumer<Table, RuntimeException> faulty;
+  private Snapshot snapshot;
+
+  /** Takes the tables of all started bundles and reports bad ones against their module. */
+  @Activate
+  public ThreadRegistry(BundleContext context, @Reference Tables tables, @Reference Faults faults) {
+    this(
+        tables,
+        (table, fault) ->
+            faults.report(
+                owner(context, table), "reading " + table.kind() + " " + table.id(), fault));
+  }
+
+  /**
+   * Takes tables without a framework.
+   *
+   * @param faulty told of each table that cannot be used
+   */
+  public ThreadRegistry(Tables tables, BiConsumer<Table, RuntimeException> faulty) {
+    this.tables = tables;
+    this.faulty = faulty;
+    this.snapshot = read(tables.revision());
+  }
+
+  private static Object owner(BundleContext context, Table table) {
+    return Arrays.stream(context.getBundles())
+        .filter(bundle -> table.module().equals(bundle.getSymbolicName()))
+        .findFirst()
+        .orElse(context.getBundle());
+  }
+
+  @Override
+  public List<ThreadSeries> series() {
+    return now().series();
+  }
+
+  @Override
+  public Optional<ScrewThread> find(String designation) {
+    return now().index().find(designation);
+  }
+
+  @Override
+  public List<ScrewThread> near(String designation, int most) {
+    return NearMisses.of(designation, most, now().index().entries());
+  }
+
+  @Override
+  public Optional<DiameterLimits> minorOfNut(ScrewThread thread) {
+    Snapshot now = now();
+    return Optional.ofNullable(now.limitRules().get(thread.series()))
+        .flatMap(rule -> MinorOfNut.limits(rule, thread, now.limitTables()));
+  }
+
+  private synchronized Snapshot now() {
+    // The revision is taken before the tables, so a change in between is read again next time.
+    long revision = tables.revision();
+    if (revision != snapshot.revision()) {
+      snapshot = read(revision);
+    }
+    return snapshot;
+  }
+
+  private Snapshot read(long revision) {
+    List<HeldSeries> held = new ArrayList<>();
+    for (Table table : tables.ofKind(SeriesReader.KIND)) {
+      try {
+        held.add(SeriesReader.read(table));
+      } catch (RuntimeException refused) {
+        faulty.accept(table, refused);
+      }
+    }
+    // A stable sort: series without an order, such as a club's, stay behind and as they came.
+    held.sort(Comparator.comparingInt(HeldSeries::order));
+    Map<String, String> rules = new HashMap<>();
+    held.forEach(one -> one.limits().ifPresent(r -> rules.putIfAbsent(one.series().id(), r)));
+    return new Snapshot(
+        revision,
+        held.stream().map(HeldSeries::series).toList(),
+        new DesignationIndex(held),
+        rules,
+        limitTables());
+  }
+
+  /** Checks the tables of limits now, so that a faulty one is reported once and not used. */
+  private List<Table> limitTables() {
+    List<Table> sound = new ArrayList<>();
+    for (Table table : tables.ofKind(MinorOfNut.KIND)) {
+      try {
+        for (Table.Row row : table.rows()) {
+          row.requiredText("class");
+          row.requiredLength("pitch_mm");
+          row.requiredLength("tolerance_mm");
+        }
+        sound.add(table);
+      } catch (RuntimeException refused) {
+        faulty.accept(table, refused);
+      }
+    }
+    return sound;
+  }
+}

@@ -1,0 +1,200 @@
+package org.fettlebench.threads.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.threads.ScrewThread;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DesignationTest {
+  private static String found(String typed) {
+    return OurThreads.THREADS.find(typed).map(ScrewThread::designation).orElse("nothing");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "2BA | 2 BA",
+        "2 B.A. | 2 BA",
+        "2ba | 2 BA",
+        "No 2 BA | 2 BA",
+        "No. 2 B.A. | 2 BA",
+        "no.2 ba | 2 BA",
+        "#2 BA | 2 BA",
+        "BA 2 | 2 BA",
+        "B.A.2 | 2 BA",
+        "2-BA | 2 BA",
+        "0 BA | 0 BA",
+        "10BA | 10 BA",
+        "M6 | M6",
+        "m6 | M6",
+        "M 6 | M6",
+        "m6 x 1 | M6",
+        "M6x1.0 | M6",
+        "M6 × 1 mm | M6",
+        "M6-6H | M6",
+        "M6 coarse | M6",
+        "M2.5 | M2.5",
+        "M2,5 | M2.5",
+        "M2.5x.45 | M2.5",
+        "M6x0.75 | M6 x 0.75",
+        "M6 X .75 | M6 x 0.75",
+        "M6x0,75 | M6 x 0.75",
+        "M6x0.75-6g | M6 x 0.75",
+        "M6 x 0.75 - 6H/6g | M6 x 0.75",
+        "M6x0.75-5g6g | M6 x 0.75",
+        "M6-0.75 | M6 x 0.75",
+        "M6*0.75 | M6 x 0.75",
+        "M6 fine | M6 x 0.75",
+        "MF M6x0.75 | M6 x 0.75",
+        "M10x1.25 | M10 x 1.25",
+        "1/4-20 | 1/4-20 UNC",
+        "1/4-20 UNC-2B | 1/4-20 UNC",
+        "1/4-20UNC2A | 1/4-20 UNC",
+        "1/4 UNC | 1/4-20 UNC",
+        "UNC 1/4 | 1/4-20 UNC",
+        "1/4\"-20 UNC | 1/4-20 UNC",
+        "1/4 - 20 U.N.C. | 1/4-20 UNC",
+        "1/4-20 NC | 1/4-20 UNC",
+        "1/4-28 UNF | 1/4-28 UNF",
+        "1/4-28-2B | 1/4-28 UNF",
+        "¼-20 | 1/4-20 UNC",
+        "1-8 UNC | 1-8 UNC",
+        "1 UNC | 1-8 UNC",
+        "#1 UNC | #1-64 UNC",
+        "1-64 | #1-64 UNC",
+        "1 1/8-7 UNC | 1 1/8-7 UNC",
+        "1-1/8-7 UNC | 1 1/8-7 UNC",
+        "#10-32 | #10-32 UNF",
+        "10-32 | #10-32 UNF",
+        "10-32 UNF | #10-32 UNF",
+        "No. 10-32 | #10-32 UNF",
+        "No 10 UNF | #10-32 UNF",
+        "number 4-40 | #4-40 UNC",
+        "10 UNC | #10-24 UNC",
+        "3/16 BSW | 3/16 BSW",
+        "3/16 Whit | 3/16 BSW",
+        "3/16 W | 3/16 BSW",
+        "3/16\" Whitworth | 3/16 BSW",
+        "3/16 in. B.S.W. | 3/16 BSW",
+        "BSW 3/16 | 3/16 BSW",
+        "3/16-24 BSW | 3/16 BSW",
+        "6/32 BSW | 3/16 BSW",
+        "1 1/2 BSW | 1 1/2 BSW",
+        "1½ BSW | 1 1/2 BSW",
+        "1/4 BSF | 1/4 BSF",
+        "1/4in BSF | 1/4 BSF",
+        "1/4 x 26 BSF | 1/4 BSF",
+        "1/4 x 40 ME | 1/4 x 40 ME",
+        "1/4x40 | 1/4 x 40 ME",
+        "1/4-40 ME | 1/4 x 40 ME",
+        "1/4 by 40 ME | 1/4 x 40 ME",
+        "1/4 x 40 tpi M.E. | 1/4 x 40 ME",
+        "1/4\" x 40 Model Engineer | 1/4 x 40 ME",
+        "ME 1/4 x 40 | 1/4 x 40 ME",
+        "5/16 x 32 ME | 5/16 x 32 ME",
+        "5/32 ME | 5/32 x 40 ME",
+        "1/4 x 26 BSB | 1/4 BSB",
+        "1/4 BSB | 1/4 BSB",
+        "1/4 brass | 1/4 BSB",
+        "1/4 x 20 | 1/4 BSW",
+        "G1/8 | G 1/8",
+        "G 1/8 | G 1/8",
+        "g1/8 | G 1/8",
+        "1/8 BSP | G 1/8",
+        "G 1 1/4 | G 1 1/4"
+      })
+  void findsTheUsualWaysOfWriting(String typed, String designation) {
+    assertEquals(designation, found(typed));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        " ",
+        "BA",
+        "26 BA",
+        "M6.5",
+        "M6x0.8",
+        "1/4-21",
+        "1/4",
+        "22",
+        "3/8 ME",
+        "M8 fine",
+        "-",
+        "x",
+        "2",
+        "3/0 BSW",
+        "1/4 x 40 ME left hand",
+        "§§§",
+        "#",
+        "...",
+        "2 BA 2 BA"
+      })
+  void findsNothingWhereNothingOrTooMuchFits(String typed) {
+    assertEquals("nothing", found(typed));
+  }
+
+  @Test
+  void findsNothingInAnEndlessText() {
+    assertEquals("nothing", found("1".repeat(100_000)));
+    assertEquals(List.of(), OurThreads.THREADS.near("M".repeat(100_000), 5));
+  }
+
+  @Test
+  void everyThreadIsFoundByItsDesignation() {
+    OurThreads.THREADS.series().stream()
+        .flatMap(series -> series.threads().stream())
+        .forEach(
+            thread ->
+                assertEquals(
+                    Optional.of(thread),
+                    OurThreads.THREADS.find(thread.designation()),
+                    thread.designation()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "26 BA, 6 BA",
+    "M6.5, M6",
+    "1/4-21 UNC, 1/4-20 UNC",
+    "3/8 ME, 3/8 x 40 ME",
+    "3/8 ME, 3/8 x 32 ME",
+    "M8 fine, M8 x 1",
+    "M8 fine, M8 x 0.75",
+    "5/16 x 36 ME, 5/16 x 32 ME",
+    "2 BAA, 2 BA",
+    "7/16 BFS, 7/16 BSF"
+  })
+  void namesWhatMayHaveBeenMeant(String typed, String among) {
+    List<String> near =
+        OurThreads.THREADS.near(typed, 6).stream().map(ScrewThread::designation).toList();
+    assertTrue(near.contains(among), near.toString());
+  }
+
+  @Test
+  void namesTheClosestFirstAndNoMoreThanAsked() {
+    assertEquals("M6", OurThreads.THREADS.near("M6", 3).get(0).designation());
+    assertEquals(3, OurThreads.THREADS.near("M6", 3).size());
+    assertEquals(List.of(), OurThreads.THREADS.near("quite another thing", 5));
+    assertEquals(List.of(), OurThreads.THREADS.near(" ", 5));
+    assertEquals(List.of(), OurThreads.THREADS.near("M6", 0));
+    assertThrows(IllegalArgumentException.class, () -> OurThreads.THREADS.near("M6", -1));
+  }
+
+  @Test
+  void countsChangedLetters() {
+    assertEquals(0, NearMisses.changes("m6", "m6"));
+    assertEquals(3, NearMisses.changes("kitten", "sitting"));
+    assertEquals(4, NearMisses.changes("", "4ba1"));
+  }
+}

@@ -1,0 +1,38 @@
+package org.fettlebench.threads.internal;
+
+import java.util.Arrays;
+import org.fettlebench.tables.FixedTables;
+
+/** The shipped series, without a framework. */
+final class OurThreads {
+  static final FixedTables TABLES =
+      FixedTables.fromResources(
+          OurThreads.class,
+          Arrays.stream(
+                  new String[] {
+                    "ba",
+                    "me",
+                    "bsb",
+                    "bsw",
+                    "bsf",
+                    "metric-coarse",
+                    "metric-fine",
+                    "unc",
+                    "unf",
+                    "unef",
+                    "g",
+                    "limits-iso-965",
+                    "limits-iso-228"
+                  })
+              .map(name -> "/FETTLEBENCH/tables/" + name + ".csv")
+              .toArray(String[]::new));
+
+  static final ThreadRegistry THREADS =
+      new ThreadRegistry(
+          TABLES,
+          (table, fault) -> {
+            throw new AssertionError(table.id(), fault);
+          });
+
+  private OurThreads() {}
+}
