@@ -1,0 +1,18 @@
+package org.fettlebench.club.store.internal;
+
+import java.nio.file.Path;
+import org.fettlebench.club.contract.StockContractTest;
+import org.fettlebench.store.StoreEngine;
+import org.fettlebench.store.derby.internal.DerbyStoreEngine;
+
+class DerbyStockTest extends StockContractTest {
+  @Override
+  protected StoreEngine openEngine(Path directory) {
+    return new DerbyStoreEngine(directory);
+  }
+
+  @Override
+  protected void closeEngine(StoreEngine opened) {
+    ((DerbyStoreEngine) opened).close();
+  }
+}
