@@ -1,0 +1,40 @@
+package org.fettlebench.command.internal.hole;
+
+import java.util.List;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.tooling.BlindHole;
+import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.TapLead;
+import org.fettlebench.tooling.TappingChoice;
+
+/**
+ * A plan of the holes for a thread.
+ *
+ * @param thread to tap
+ * @param wanted per cent of thread
+ * @param catalogue whether all drills were looked at, not only the held ones
+ * @param tapping drills for the thread, best first
+ * @param clearance drills for the screw to pass
+ * @param leads taps for which {@code blind} was worked out, in the same order
+ * @param blind depths with the best tapping drill; empty when the hole goes right through
+ * @param pointDegrees angle of the drill's point
+ */
+record Plan(
+    ScrewThread thread,
+    PlanWanted wanted,
+    boolean catalogue,
+    List<TappingChoice> tapping,
+    List<ClearanceChoice> clearance,
+    List<TapLead> leads,
+    List<BlindHole> blind,
+    double pointDegrees) {
+  /** A few choices are a help, all are a burden. */
+  static final int MOST_CHOICES = 6;
+
+  /** Returns whether there is no drill without a concern, or every blind hole breaks through. */
+  boolean wanting() {
+    boolean noDrill = tapping.isEmpty() || tapping.get(0).concern().isPresent();
+    boolean through = !blind.isEmpty() && blind.stream().allMatch(BlindHole::breaksThrough);
+    return noDrill || clearance.isEmpty() || through;
+  }
+}

@@ -1,0 +1,74 @@
+package org.fettlebench.command.internal.stock;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import org.fettlebench.club.Movement;
+import org.fettlebench.club.StockLine;
+import org.fettlebench.command.internal.Data;
+
+/** Stock lines and movements in words and as data. */
+final class StockTexts {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
+
+  private StockTexts() {}
+
+  /** Returns what a line holds. */
+  static String what(StockLine line) {
+    String material = line.goods().material();
+    String name = line.goods().name();
+    boolean said =
+        material.isEmpty()
+            || name.toLowerCase(Locale.ROOT).contains(material.toLowerCase(Locale.ROOT));
+    return name
+        + (said ? "" : " " + material)
+        + (line.condition() == StockLine.Condition.WORN ? " (worn)" : "");
+  }
+
+  /** Returns whether fewer are present than should always be there. */
+  static boolean low(StockLine line) {
+    return line.lowMark().filter(mark -> line.present() < mark).isPresent();
+  }
+
+  static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  static String when(Movement movement) {
+    return WHEN.format(movement.at());
+  }
+
+  static Map<String, Object> data(StockLine line) {
+    return Data.of(
+        "id", line.id(),
+        "kind", word(line.goods().kind()),
+        "name", line.goods().name(),
+        "thread", line.goods().thread(),
+        "style", line.goods().style(),
+        "diameterMm", line.goods().diameter().map(Data::mm),
+        "diameterIn", line.goods().diameter().map(Data::in),
+        "lengthMm", line.goods().length().map(Data::mm),
+        "lengthIn", line.goods().length().map(Data::in),
+        "material", line.goods().material(),
+        "place", line.place(),
+        "condition", word(line.condition()),
+        "quantity", line.quantity(),
+        "present", line.present(),
+        "lent", line.lent(),
+        "holder", line.holder(),
+        "lowMark", line.lowMark());
+  }
+
+  static Map<String, Object> data(Movement movement) {
+    return Data.of(
+        "id", movement.id(),
+        "lineId", movement.lineId(),
+        "kind", word(movement.kind()),
+        "quantity", movement.quantity(),
+        "at", movement.at().toString(),
+        "member", movement.member(),
+        "note", movement.note());
+  }
+}

@@ -1,0 +1,2 @@
+/** Commands about the suite itself; the only way in is the registered components. */
+package org.fettlebench.command.internal.suite;

@@ -1,0 +1,73 @@
+package org.fettlebench.command.internal.thread;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fettlebench.command.Call;
+import org.fettlebench.command.Command;
+import org.fettlebench.command.Reply;
+import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Data;
+import org.fettlebench.command.internal.Figures;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.Threads;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** Shows the basic geometry of threads, in both units, with where it comes from. */
+@Component
+public final class ThreadShow implements Command {
+  private static final Usage USAGE =
+      Usage.of(
+              "thread show",
+              "Shows the basic sizes of one or more threads, with their source.",
+              "thread show 2 BA 1/4 x 40 ME")
+          .needsMany(
+              "DESIGNATION", "such as 2 BA, 1/4 x 40 ME, M6, \"#10-32 UNF\"; several may follow");
+
+  private final Threads threads;
+
+  /** Made by the framework. */
+  @Activate
+  public ThreadShow(@Reference Threads threads) {
+    this.threads = threads;
+  }
+
+  @Override
+  public Usage usage() {
+    return USAGE;
+  }
+
+  @Override
+  public Reply run(Call call) {
+    List<ScrewThread> asked = ThreadWords.several(threads, call.operands("DESIGNATION"));
+    String text =
+        asked.stream().map(thread -> text(thread, call.unit())).collect(Collectors.joining("\n\n"));
+    return Reply.done(text, Data.of("threads", asked.stream().map(ThreadData::of).toList()));
+  }
+
+  private static String text(ScrewThread thread, LengthUnit unit) {
+    LengthUnit other = Figures.other(unit);
+    Columns columns = new Columns().indent(2).right(1, 2).row("", unit.symbol(), other.symbol());
+    row(columns, unit, "major diameter", thread.major());
+    row(columns, unit, "effective diameter", thread.effective());
+    row(columns, unit, "minor diameter, nut", thread.minorInternal());
+    row(columns, unit, "minor diameter, screw", thread.minorExternal());
+    row(columns, unit, "pitch", thread.pitch());
+    return thread.designation()
+        + "  ("
+        + thread.form().title()
+        + thread.threadsPerInch().map(tpi -> ", " + tpi + " threads per inch").orElse("")
+        + ")\n"
+        + columns.text()
+        + "\n  source: "
+        + Figures.source(thread.source());
+  }
+
+  private static void row(Columns columns, LengthUnit unit, String name, Length length) {
+    columns.row(name, Figures.fine(length, unit), Figures.fine(length, Figures.other(unit)));
+  }
+}

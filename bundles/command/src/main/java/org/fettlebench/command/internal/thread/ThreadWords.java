@@ -1,0 +1,83 @@
+package org.fettlebench.command.internal.thread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fettlebench.command.CommandException;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.Threads;
+
+/** Reads threads out of typed words: a designation may be several words, and several may follow. */
+public final class ThreadWords {
+  private static final int MOST_NEAR = 5;
+
+  private ThreadWords() {}
+
+  /**
+   * Reads one thread out of all words.
+   *
+   * @throws CommandException naming the nearest threads when there is no such thread
+   */
+  public static ScrewThread one(Threads threads, String typed) {
+    return threads.find(typed).orElseThrow(() -> unknown(threads, typed));
+  }
+
+  /**
+   * Reads one or more threads; at each place the longest run of words that names a thread counts.
+   *
+   * @throws CommandException naming the nearest threads when some words name none
+   */
+  public static List<ScrewThread> several(Threads threads, List<String> typed) {
+    List<ScrewThread> found = new ArrayList<>();
+    List<String> words = typed.stream().flatMap(ThreadWords::parts).toList();
+    int next = 0;
+    while (next < words.size()) {
+      Run run = longest(threads, words, next).orElse(null);
+      if (run == null) {
+        throw unknown(threads, String.join(" ", unread(threads, words, next)));
+      }
+      found.add(run.thread());
+      next = run.end();
+    }
+    return found;
+  }
+
+  private static java.util.stream.Stream<String> parts(String word) {
+    // A word such as "2 BA" in quotes is one designation; a comma parts two.
+    return java.util.Arrays.stream(word.split(",")).map(String::strip).filter(w -> !w.isEmpty());
+  }
+
+  private record Run(ScrewThread thread, int end) {}
+
+  private static Optional<Run> longest(Threads threads, List<String> words, int from) {
+    for (int end = words.size(); end > from; end--) {
+      Optional<ScrewThread> thread = threads.find(String.join(" ", words.subList(from, end)));
+      if (thread.isPresent()) {
+        return Optional.of(new Run(thread.get(), end));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the words up to the next that begins a thread. */
+  private static List<String> unread(Threads threads, List<String> words, int from) {
+    int end = from + 1;
+    while (end < words.size() && longest(threads, words, end).isEmpty()) {
+      end++;
+    }
+    return words.subList(from, end);
+  }
+
+  private static CommandException unknown(Threads threads, String typed) {
+    String near =
+        threads.near(typed, MOST_NEAR).stream()
+            .map(ScrewThread::designation)
+            .collect(Collectors.joining(", "));
+    return new CommandException(
+        "no thread series has \""
+            + typed
+            + "\"; "
+            + (near.isEmpty() ? "\"thread list\" shows the series" : "near it are " + near));
+  }
+}
