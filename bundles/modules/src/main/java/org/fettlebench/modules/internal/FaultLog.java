@@ -19,7 +19,7 @@ import org.slf4j.LoggerFactory;
  * Keeps what modules did wrong, newest first and bounded. Needs no other service, so that every
  * registry can report from the first moment on.
  */
-@Component(service = {Faults.class, FaultLog.class})
+@Component(service = Faults.class)
 public final class FaultLog implements Faults {
   static final int KEPT_OF_EACH_MODULE = 50;
   private static final String SUITE = "org.fettlebench.modules";
@@ -32,18 +32,22 @@ public final class FaultLog implements Faults {
   public void report(Object contribution, String doing, Throwable cause) {
     String module = module(contribution);
     LOG.warn("{}: {}", module, doing, cause);
-    keep(module, new Module.Fault(Instant.now(), doing, said(cause)));
-    watchers.forEach(Runnable::run);
+    // One that is known already is news to nobody: a rule may fail at every joint of every check.
+    if (keep(module, new Module.Fault(Instant.now(), doing, said(cause)))) {
+      watchers.forEach(Runnable::run);
+    }
   }
 
-  private synchronized void keep(String module, Module.Fault fault) {
+  /** Keeps a fault in front and returns whether it is a new one. */
+  private synchronized boolean keep(String module, Module.Fault fault) {
     List<Module.Fault> kept = byModule.computeIfAbsent(module, name -> new ArrayList<>());
-    // A rule that fails at every joint must not push out what else went wrong.
-    kept.removeIf(old -> old.doing().equals(fault.doing()) && old.said().equals(fault.said()));
+    boolean known =
+        kept.removeIf(old -> old.doing().equals(fault.doing()) && old.said().equals(fault.said()));
     kept.add(0, fault);
     if (kept.size() > KEPT_OF_EACH_MODULE) {
       kept.remove(KEPT_OF_EACH_MODULE);
     }
+    return !known;
   }
 
   /** Returns the faults of a module, newest first. */

@@ -1,0 +1,16 @@
+package org.fettlebench.modules.internal;
+
+/**
+ * Whether a module works.
+ *
+ * @param working whether it has started and every part of it is satisfied
+ * @param words in words, and if it does not work why
+ */
+record Health(boolean working, String words) {
+  static final Health WELL = new Health(true, "working");
+  static final Health LEFT_OUT = new Health(false, "left out");
+
+  static Health ill(String words) {
+    return new Health(false, words);
+  }
+}
