@@ -30,16 +30,20 @@ final class Parser {
    */
   static ParsedCall parse(Usage usage, Asked asked, Place place, PrintStream out) {
     List<String> rest = asked.rest().subList(usage.words().split(" ").length, asked.rest().size());
+    refuseFlagsWithValue(usage, rest);
     Map<String, List<String>> values = new HashMap<>();
     try {
       ParseResult result =
           new CommandLine(spec(usage))
               .setPosixClusteredShortOptionsAllowed(false)
+              // A word that begins with @ is a word, not the name of a file with more words.
+              .setExpandAtFiles(false)
+              .setInterpolateVariables(false)
               .parseArgs(rest.toArray(String[]::new));
       for (Usage.Option option : usage.options()) {
         if (result.hasMatchedOption(option.name())) {
-          values.put(
-              option.name(), List.of(result.matchedOptionValue(option.name(), "").toString()));
+          Object value = result.matchedOptionValue(option.name(), (Object) "");
+          values.put(option.name(), List.of(value.toString()));
         }
       }
       values.putAll(operands(usage, words(result)));
@@ -47,6 +51,16 @@ final class Parser {
       throw new CommandException(explain(usage, e), e);
     }
     return new ParsedCall(usage, values, asked, place, out);
+  }
+
+  private static void refuseFlagsWithValue(Usage usage, List<String> rest) {
+    List<String> options = rest.stream().takeWhile(word -> !word.equals("--")).toList();
+    for (Usage.Option option : usage.options()) {
+      if (option.value().isEmpty()
+          && options.stream().anyMatch(word -> word.startsWith(option.name() + "="))) {
+        throw new CommandException(Messages.flagWithValue(option.name()));
+      }
+    }
   }
 
   private static List<String> words(ParseResult result) {
@@ -97,10 +111,7 @@ final class Parser {
     List<String> known = usage.options().stream().map(Usage.Option::synopsis).toList();
     if (e instanceof UnmatchedArgumentException unmatched) {
       String word = unmatched.getUnmatched().get(0);
-      String name = word.contains("=") ? word.substring(0, word.indexOf('=')) : word;
-      return usage.options().stream().anyMatch(option -> option.name().equals(name))
-          ? Messages.flagWithValue(name)
-          : Messages.noSuchOption(usage.words(), word, known);
+      return Messages.noSuchOption(usage.words(), word, known);
     }
     if (e instanceof OverwrittenOptionException twice) {
       return Messages.optionTwice(((OptionSpec) twice.getOverwritten()).longestName());
@@ -138,12 +149,12 @@ final class Parser {
     }
     spec.usageMessage()
         .width(HELP_WIDTH)
-        .description(usage.purpose())
-        .customSynopsis("fettlebench " + usage.synopsis())
+        .description(escaped(usage.purpose()))
+        .customSynopsis(escaped("fettlebench " + usage.synopsis()))
         .synopsisHeading("")
         .parameterListHeading("%n")
         .optionListHeading("%n")
-        .footer(HelpText.footer(usage).toArray(String[]::new));
+        .footer(HelpText.footer(usage).stream().map(Parser::escaped).toArray(String[]::new));
     return spec;
   }
 
