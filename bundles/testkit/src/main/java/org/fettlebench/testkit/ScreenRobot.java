@@ -27,10 +27,17 @@ public final class ScreenRobot {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final Display display;
+  private final Duration patience;
 
-  /** Takes the display of the calling thread. */
+  /** Takes the display of the calling thread and waits ten seconds where it has to wait. */
   public ScreenRobot(Display display) {
+    this(display, PATIENCE);
+  }
+
+  /** Takes the display of the calling thread and waits as long as told where it has to wait. */
+  public ScreenRobot(Display display, Duration patience) {
     this.display = display;
+    this.patience = patience;
   }
 
   /** Moves the pointer to a place inside a control, in pixels from its upper left corner. */
@@ -91,8 +98,8 @@ public final class ScreenRobot {
       key(SWT.KeyDown, modifier, '\0');
     }
     boolean isSign = (key & SWT.KEYCODE_BIT) == 0;
-    key(SWT.KeyDown, isSign ? 0 : key, isSign ? (char) key : '\0');
-    key(SWT.KeyUp, isSign ? 0 : key, isSign ? (char) key : '\0');
+    key(SWT.KeyDown, key, isSign ? (char) key : '\0');
+    key(SWT.KeyUp, key, isSign ? (char) key : '\0');
     for (int i = modifiers.length - 1; i >= 0; i--) {
       key(SWT.KeyUp, modifiers[i], '\0');
     }
@@ -115,10 +122,10 @@ public final class ScreenRobot {
    * @param what in words, for the failure
    */
   public void pumpUntil(String what, BooleanSupplier condition) {
-    long end = System.nanoTime() + PATIENCE.toNanos();
+    long end = System.nanoTime() + patience.toNanos();
     while (!condition.getAsBoolean()) {
       if (System.nanoTime() > end) {
-        throw new AssertionError("not seen within " + PATIENCE.toSeconds() + " s: " + what);
+        throw new AssertionError("not seen within " + patience.toMillis() + " ms: " + what);
       }
       pump(Duration.ofMillis(10));
     }
