@@ -1,0 +1,2 @@
+/** Contributions that fail, each in its own way. */
+package org.fettlebench.sample.faulty;
