@@ -27,6 +27,9 @@ final class DesignationText {
       Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
   private static final Pattern WORDS_WITHOUT_WEIGHT =
       Pattern.compile("(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size)(?![a-z])");
+  // Behind a letter only one digit belongs to the size: G1 1/4, but not in a series named FINE32.
+  private static final Pattern MIXED_NUMBER =
+      Pattern.compile("((?<![a-z\\d])\\d{1,3}|(?<=[a-z])\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)");
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}\\.\\d{1,9}");
 
@@ -45,7 +48,7 @@ final class DesignationText {
     text = withoutDots(text);
     text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
     text = text.replaceAll("(?<=\\d)\\s*by\\s*(?=\\d)", "x");
-    text = text.replaceAll("(?<=\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)", "+$1");
+    text = MIXED_NUMBER.matcher(text).replaceAll("$1+$2");
     text = replace(FRACTION, text, DesignationText::lowestTerms);
     text = replace(DECIMAL, text, DesignationText::shortest);
     text = text.replaceAll("\\s+", "");

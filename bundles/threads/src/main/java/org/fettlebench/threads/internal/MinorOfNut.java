@@ -36,7 +36,7 @@ final class MinorOfNut {
     return switch (rule) {
       case "BS 93" -> of("BS 93", thread, 0.375 * thread.pitch().millimetres(), BS_93);
       case "BS 84" -> of("BS 84 medium", thread, bs84ToleranceMm(thread), BS_84);
-      case "ASME B1.1 2B" -> of("ASME B1.1 2B", thread, class2BToleranceMm(thread), B1_1);
+      case "ASME B1.1 2B" -> class2B(thread);
       default -> fromTable(rule, thread, tables);
     };
   }
@@ -57,11 +57,26 @@ final class MinorOfNut {
     return (0.2 * pitchIn + constantIn) * 25.4;
   }
 
+  /** Below #6 the standard rounds the basic size and the tolerance to 0.0001 in and adds them. */
+  private static Optional<DiameterLimits> class2B(ScrewThread thread) {
+    Length least = thread.minorInternal();
+    double toleranceIn = class2BToleranceIn(thread);
+    double mostIn =
+        thread.major().inches() < 0.138
+            ? tenThousandths(least.inches()) + tenThousandths(toleranceIn)
+            : least.inches() + toleranceIn;
+    return Optional.of(new DiameterLimits("ASME B1.1 2B", least, Length.ofInches(mostIn), B1_1));
+  }
+
+  private static double tenThousandths(double inches) {
+    return Math.round(inches * 1e4) / 1e4;
+  }
+
   /**
    * From 1/4 in: 0.25 p - 0.4 p^2 (0.15 p coarser than 4 per inch); below: 0.05 p^(2/3) + 0.03 p/D
    * - 0.002, held between 0.25 p - 0.4 p^2 and 0.394 p; all in inches.
    */
-  private static double class2BToleranceMm(ScrewThread thread) {
+  private static double class2BToleranceIn(ScrewThread thread) {
     double p = thread.pitch().inches();
     double usual = 0.25 * p - 0.4 * p * p;
     double tolerance;
@@ -72,7 +87,7 @@ final class MinorOfNut {
       // A little slack, since the pitch is held to 1 nm.
       tolerance = p > 0.25 + 1e-6 ? 0.15 * p : usual;
     }
-    return tolerance * 25.4;
+    return tolerance;
   }
 
   private static Optional<DiameterLimits> fromTable(
