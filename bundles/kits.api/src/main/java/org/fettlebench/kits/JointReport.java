@@ -88,9 +88,30 @@ public record JointReport(
    * @param what its name
    * @param state whether it can be had
    * @param from drawer, holder, bag of the kit or what else to say
-   * @param figures such as "73 % of thread"; may be empty
+   * @param figures such as "73 % of thread" or "4 off"; may be empty
+   * @param count how many; at least 1
    */
-  public record Fetch(Role role, String what, State state, String from, String figures) {
+  public record Fetch(Role role, String what, State state, String from, String figures, int count) {
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if nothing is named or the count is below 1
+     */
+    public Fetch {
+      Require.name("thing to fetch", what);
+      Require.atLeast("number to fetch", count, 1);
+    }
+
+    /** Makes one thing to bring. */
+    public Fetch(Role role, String what, State state, String from, String figures) {
+      this(role, what, state, from, figures, 1);
+    }
+
+    /** Returns whether it can be had now. */
+    public boolean atHand() {
+      return state == State.IN || state == State.IN_BAG;
+    }
+
     /** What a thing is fetched for. */
     public enum Role {
       /** The fastener itself. */

@@ -1,0 +1,156 @@
+package org.fettlebench.kits.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.fettlebench.kits.Finding;
+import org.fettlebench.kits.Finding.Weight;
+import org.fettlebench.kits.Joint;
+import org.fettlebench.kits.JointCase;
+import org.fettlebench.kits.JointRule;
+import org.fettlebench.measure.Length;
+import org.fettlebench.tooling.ClearanceChoice;
+
+/**
+ * Says how freely the fastener passes its plain hole, and how far that hole may be out against the
+ * threaded one: the difference of hole and fastener is shared between the two (ASME Y14.5, fixed
+ * fastener: H - F = T1 + T2, T being diameters of zones).
+ */
+final class ClearanceRule implements JointRule {
+  static final String NAME = "clearance";
+
+  /** A drill may be larger than the listed hole by this part of the thread; common practice. */
+  private static final double LARGEST_EXCESS_OF_MAJOR = 0.05;
+
+  /** On small threads, the steps between drills ask for this much; common practice, no source. */
+  private static final double LARGEST_EXCESS_MM = 0.1;
+
+  /** Clearance above this part of the thread is a sloppy hole; common practice, no source. */
+  private static final double SLOPPY_OF_MAJOR = 0.2;
+
+  @Override
+  public String title() {
+    return "the hole to pass";
+  }
+
+  /** Returns whether a drill is near enough to the hole that is listed. */
+  static boolean sound(ClearanceChoice choice) {
+    double excess = choice.drill().diameter().minus(choice.listed()).millimetres();
+    double major = choice.drill().diameter().minus(choice.clearance()).millimetres();
+    return excess <= Math.max(LARGEST_EXCESS_MM, LARGEST_EXCESS_OF_MAJOR * major);
+  }
+
+  @Override
+  public List<Finding> look(JointCase joint) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<Joint.ClearanceHole> hole = joint.joint().clearance();
+    if (hole.isEmpty()) {
+      return findings;
+    }
+    Optional<Length> diameter =
+        hole.get().drilled().or(() -> joint.clearance().map(choice -> choice.drill().diameter()));
+    if (hole.get().drilled().isPresent()) {
+      findings.add(drilled(joint, hole.get().drilled().get()));
+    } else {
+      findings.add(planned(joint, hole.get()));
+    }
+    diameter.flatMap(size -> mating(joint, size)).ifPresent(findings::add);
+    return findings;
+  }
+
+  private static Finding drilled(JointCase joint, Length size) {
+    Length clearance = size.minus(joint.thread().major());
+    List<Finding.Figure> figures = List.of(Say.mm("drilled", size), Say.mm("clearance", clearance));
+    String hole = "The hole already drilled, " + Say.size(size) + ", ";
+    if (!clearance.isPositive()) {
+      return new Finding(
+          Weight.FAULT,
+          NAME,
+          hole
+              + "does not pass "
+              + joint.thread().designation()
+              + " of "
+              + Say.size(joint.thread().major())
+              + ": open it out.",
+          figures,
+          "");
+    }
+    boolean sloppy =
+        clearance.millimetres() > SLOPPY_OF_MAJOR * joint.thread().major().millimetres();
+    return new Finding(
+        sloppy ? Weight.CAUTION : Weight.NOTE,
+        NAME,
+        hole
+            + "leaves "
+            + Say.allowanceMm(clearance.millimetres())
+            + (sloppy
+                ? " of clearance, which is much: use a washer, a larger fastener or a bush."
+                : " of clearance."),
+        figures,
+        sloppy ? Say.COMMON_PRACTICE : "");
+  }
+
+  private static Finding planned(JointCase joint, Joint.ClearanceHole hole) {
+    String fit = hole.fit().name().toLowerCase(Locale.ROOT);
+    return joint
+        .clearance()
+        .map(
+            choice ->
+                new Finding(
+                    Weight.NOTE,
+                    NAME,
+                    choice.drill().name()
+                        + " passes it with "
+                        + Say.allowanceMm(choice.clearance().millimetres())
+                        + " of clearance; the "
+                        + fit
+                        + " hole listed is "
+                        + Say.size(choice.listed())
+                        + ".",
+                    List.of(
+                        Say.mm("clearanceDrill", choice.drill().diameter()),
+                        Say.mm("listed", choice.listed()),
+                        Say.mm("clearance", choice.clearance())),
+                    Expected.doubt(choice.source()).orElse("")))
+        .orElseGet(
+            () ->
+                Finding.of(
+                    Weight.CAUTION,
+                    NAME,
+                    "No drill at hand makes a "
+                        + fit
+                        + " hole for "
+                        + joint.thread().designation()
+                        + "."));
+  }
+
+  /** Compares what the clearance allows with what two holes placed on their own will need. */
+  private static Optional<Finding> mating(JointCase joint, Length hole) {
+    double half = hole.minus(joint.thread().major()).millimetres() / 2;
+    if (joint.joint().tapped().isEmpty()
+        || joint.method().isEmpty()
+        || !(half > 0)
+        || joint.method().get().id().equals("spot-through")) {
+      return Optional.empty();
+    }
+    // Two equal independent errors: their difference has a spread sqrt(2) times that of one.
+    double needed = Math.sqrt(2) * joint.method().get().errorRadiusMm(joint.kit().confidence());
+    if (needed <= half) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Finding(
+            Weight.NOTE,
+            "mating holes",
+            "The two holes may be out against each other by "
+                + Say.allowanceMm(half)
+                + ", but "
+                + Say.allowanceMm(needed)
+                + " is to be expected when each is placed by "
+                + joint.method().get().title().toLowerCase(Locale.ROOT)
+                + ": spot the one through the other.",
+            List.of(Say.mm("matingAllowance", half), Say.mm("matingError", needed)),
+            Expected.doubt(joint.method().get().source()).orElse("")));
+  }
+}

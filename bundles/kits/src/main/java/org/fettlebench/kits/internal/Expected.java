@@ -1,0 +1,56 @@
+package org.fettlebench.kits.internal;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fettlebench.fasteners.Head;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.measure.Length;
+import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Standing;
+
+/** Puts tables' figures into seat questions, with what is less than certain about them. */
+final class Expected {
+  private Expected() {}
+
+  /** Returns where an expected error comes from, in words. */
+  static String means(HoleMethod method, double confidence) {
+    return method.title()
+        + ", "
+        + percent(confidence)
+        + " of holes"
+        + doubt(method.source()).map(words -> " (" + words + ")").orElse("");
+  }
+
+  /** Returns a head of the tables as it will sit. */
+  static SeatedHead seated(Head head, OptionalDouble flatsAlongDegrees) {
+    return new SeatedHead(
+        head.title(),
+        head.acrossCorners().millimetres(),
+        optional(head.acrossFlats()),
+        optional(head.height()),
+        flatsAlongDegrees,
+        doubt(head.source()).orElse(""));
+  }
+
+  /** Returns the words of a standing that is less than published, by rule or measured. */
+  static Optional<String> doubt(Source source) {
+    return source.standing() == Standing.FROM_MEMORY
+            || source.standing() == Standing.COMMON_PRACTICE
+        ? Optional.of(source.standing().words())
+        : Optional.empty();
+  }
+
+  /** Returns 0.95 as 95 %, 0.999 as 99.9 %. */
+  static String percent(double chance) {
+    return java.math.BigDecimal.valueOf(chance)
+            .movePointRight(2)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
+  }
+
+  private static OptionalDouble optional(Optional<Length> length) {
+    return SeatFileReader.optional(length);
+  }
+}

@@ -1,0 +1,73 @@
+package org.fettlebench.kits.internal;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import org.fettlebench.fasteners.Heads;
+import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.Seats;
+import org.fettlebench.kits.Kit;
+import org.fettlebench.kits.KitFiles;
+import org.fettlebench.kits.internal.FaultList.At;
+import org.fettlebench.threads.Threads;
+import org.fettlebench.tooling.Drills;
+import org.fettlebench.tooling.HoleChooser;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
+
+/** Reads kit and seat files, which are TOML. */
+@Component
+public class KitFilesService implements KitFiles {
+  private static final At START = new At(1, 1);
+
+  private final Trade trade;
+
+  /** Takes what the names in a file must be known to. */
+  @Activate
+  public KitFilesService(
+      @Reference Threads threads,
+      @Reference Heads heads,
+      @Reference Drills drills,
+      @Reference HoleChooser holes,
+      @Reference HoleMethods methods,
+      @Reference Seats seats) {
+    this.trade = new Trade(threads, heads, drills, holes, methods, seats);
+  }
+
+  @Override
+  public String text(Path file) {
+    return TextCheck.read(file);
+  }
+
+  @Override
+  public Kit readKit(String file, String text) {
+    return read(file, text, new KitReader(trade)::read);
+  }
+
+  @Override
+  public SeatQuestion readSeat(String file, String text) {
+    return read(file, text, new SeatFileReader(trade)::read);
+  }
+
+  private static <T> T read(String file, String text, Function<Section, Optional<T>> reader) {
+    TomlParseResult toml = Toml.parse(TextCheck.check(file, text));
+    FaultList syntax = new FaultList(file);
+    for (TomlParseError error : toml.errors()) {
+      syntax.add(
+          new At(error.position().line(), error.position().column()),
+          "",
+          error.getMessage(),
+          "Write it as TOML: key = \"text\", key = 3, [table], [[table of a list]]");
+    }
+    FaultList faults = new FaultList(file);
+    Optional<T> read = reader.apply(new Section(toml, START, "the file", new Reading(faults)));
+    faults.besides(syntax).throwIfAny();
+    return read.orElseThrow(
+        () -> new IllegalStateException(file + " was neither read nor refused"));
+  }
+}

@@ -1,0 +1,26 @@
+package org.fettlebench.kits.internal;
+
+import java.util.Map;
+import org.fettlebench.kits.KitReport;
+import org.fettlebench.kits.KitReports;
+import org.fettlebench.measure.LengthUnit;
+import org.osgi.service.component.annotations.Component;
+
+/** Puts kit reports into words and data. */
+@Component
+public class KitReportsService implements KitReports {
+  @Override
+  public String summary(KitReport report) {
+    return ReportSummary.of(report);
+  }
+
+  @Override
+  public String text(KitReport report, LengthUnit unit) {
+    return new ReportText(report, unit).lines();
+  }
+
+  @Override
+  public Map<String, Object> data(KitReport report) {
+    return ReportData.of(report);
+  }
+}

@@ -1,0 +1,49 @@
+package org.fettlebench.kits.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fettlebench.fasteners.Heads;
+import org.fettlebench.kits.Finding;
+import org.fettlebench.kits.JointCase;
+import org.fettlebench.kits.JointRule;
+import org.fettlebench.modules.Faults;
+
+/** The suite's own rules and those of modules, asked in a fixed order; a bad one is left out. */
+final class RuleBook {
+  private final List<JointRule> rules = new ArrayList<>();
+  private final Faults faults;
+
+  RuleBook(Heads heads, List<JointRule> added, Faults faults) {
+    this.faults = faults;
+    rules.addAll(
+        List.of(
+            new SeatRule(),
+            new LengthRule(heads),
+            new ClearanceRule(),
+            new TappingRule(),
+            new BlindHoleRule(),
+            new EdgeDistanceRule(),
+            new PressureRule()));
+    added.stream()
+        .sorted(Comparator.comparing(rule -> rule.getClass().getName()))
+        .forEach(rules::add);
+  }
+
+  /** Returns what all rules find, gravest first. */
+  List<Finding> look(JointCase joint) {
+    List<Finding> findings = new ArrayList<>();
+    rules.forEach(rule -> findings.addAll(look(rule, joint)));
+    findings.sort(Comparator.comparing(Finding::weight).reversed());
+    return findings;
+  }
+
+  private List<Finding> look(JointRule rule, JointCase joint) {
+    try {
+      return List.copyOf(rule.look(joint));
+    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError thrown) {
+      faults.report(rule, "checking joint " + joint.joint().name(), thrown);
+      return List.of();
+    }
+  }
+}

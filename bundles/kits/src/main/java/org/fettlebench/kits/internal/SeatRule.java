@@ -1,0 +1,114 @@
+package org.fettlebench.kits.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatAnswer.Governing;
+import org.fettlebench.kits.Finding;
+import org.fettlebench.kits.Finding.Weight;
+import org.fettlebench.kits.JointCase;
+import org.fettlebench.kits.JointRule;
+import org.fettlebench.measure.Tolerances;
+
+/** Says whether the head sits where the hole may land, and what governs. */
+final class SeatRule implements JointRule {
+  static final String NAME = "seat";
+
+  @Override
+  public String title() {
+    return "does the head sit";
+  }
+
+  @Override
+  public List<Finding> look(JointCase joint) {
+    List<Finding> findings = new ArrayList<>();
+    joint.seat().ifPresent(answer -> findings.add(verdict(answer)));
+    if (joint.joint().seat().isPresent() && joint.seat().isEmpty()) {
+      findings.add(unanswered(joint));
+    }
+    joint
+        .head()
+        .flatMap(head -> Optional.of(head.note()).filter(note -> !note.isBlank()))
+        .ifPresent(note -> findings.add(Finding.of(Weight.NOTE, "head", note)));
+    return findings;
+  }
+
+  private static Finding verdict(SeatAnswer answer) {
+    Weight weight =
+        switch (answer.verdict()) {
+          case CLEARS -> Weight.NOTE;
+          case TIGHT -> Weight.CAUTION;
+          case FOULS -> Weight.FAULT;
+        };
+    String sentence =
+        answer.question().head().title()
+            + " "
+            + answer.verdict().word()
+            + ": "
+            + room(answer)
+            + "; "
+            + Say.allowanceMm(answer.question().expectedErrorMm())
+            + " is to be expected ("
+            + answer.question().errorMeans()
+            + "). "
+            + governs(answer.governing())
+            + best(answer);
+    return new Finding(
+        weight,
+        NAME,
+        sentence,
+        List.of(
+            Say.mm("allowance", answer.allowanceAtIntendedMm()),
+            Say.mm("allowanceAtBest", answer.allowanceAtBestMm()),
+            Say.mm("expectedError", answer.question().expectedErrorMm()),
+            Say.mm("governingDistance", answer.governing().distanceMm()),
+            Say.mm("governingNeeded", answer.governing().neededMm())),
+        answer.question().head().caveat());
+  }
+
+  private static String room(SeatAnswer answer) {
+    double allowance = answer.allowanceAtIntendedMm();
+    return allowance >= 0
+        ? "the hole may be out by " + Say.allowanceMm(allowance)
+        : "even with the hole just right it lacks " + Say.allowanceMm(-allowance);
+  }
+
+  private static String governs(Governing governing) {
+    return "What governs is "
+        + governing.name()
+        + ": "
+        + Say.sizeMm(governing.distanceMm())
+        + " from the centre, "
+        + Say.sizeMm(governing.neededMm())
+        + " needed.";
+  }
+
+  private static String best(SeatAnswer answer) {
+    double moved = answer.best().distanceMm(answer.question().seat().intended());
+    double gain = answer.allowanceAtBestMm() - answer.allowanceAtIntendedMm();
+    return gain > Tolerances.CENTRE_SEARCH_MM * 10 && moved > Tolerances.CENTRE_SEARCH_MM
+        ? " The best centre is "
+            + Say.sizeMm(moved)
+            + " away, with an allowance of "
+            + Say.allowanceMm(answer.allowanceAtBestMm())
+            + "."
+        : "";
+  }
+
+  private static Finding unanswered(JointCase joint) {
+    String why =
+        joint.method().isEmpty()
+            ? "the way of placing its hole is not known"
+            : "no table has a "
+                + joint.joint().fastener().style().replace('-', ' ')
+                + " for "
+                + joint.thread().designation();
+    return Finding.of(
+        Weight.CAUTION,
+        NAME,
+        "The seat was measured, but cannot be checked: "
+            + why
+            + ". Measure a head and try it as a seat file.");
+  }
+}
