@@ -48,7 +48,7 @@ public final class SeatChecker implements Seats {
   @Override
   public List<SeatCure> cures(
       SeatAnswer answer, List<SeatedHead> otherHeads, List<HoleMethod> methods, double confidence) {
-    return List.of();
+    return new SeatCurer(this::check, answer).find(otherHeads, methods, confidence);
   }
 
   /** Takes away the dust of rounding about nought, which would turn a verdict. */

@@ -1,0 +1,147 @@
+package org.fettlebench.fits.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatAnswer.Governing;
+import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatException;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Verdict;
+import org.fettlebench.measure.Point;
+
+/** Looks for what would better a verdict; every cure is checked like any other question. */
+final class SeatCurer {
+  /** Sizes that a person is asked to work to are given to a hundredth of a millimetre. */
+  private static final double WORK_TO_MM = 0.01;
+
+  private final Function<SeatQuestion, SeatAnswer> check;
+  private final SeatAnswer answer;
+  private final SeatQuestion question;
+  private final List<SeatCure> cures = new ArrayList<>();
+
+  SeatCurer(Function<SeatQuestion, SeatAnswer> check, SeatAnswer answer) {
+    this.check = check;
+    this.answer = answer;
+    this.question = answer.question();
+  }
+
+  List<SeatCure> find(List<SeatedHead> otherHeads, List<HoleMethod> methods, double confidence) {
+    if (!(confidence > 0 && confidence < 1)) {
+      throw new SeatException("confidence " + confidence + " is outside 0 to 1");
+    }
+    if (answer.verdict() == Verdict.CLEARS) {
+      return List.of();
+    }
+    otherHeads.forEach(this::otherHead);
+    carefulMethod(methods, confidence);
+    moveCentre();
+    setSquare();
+    turnDown();
+    // The order of finding is that of least change, and the sort keeps it among equals.
+    cures.sort(Comparator.comparing(cure -> cure.after().verdict()));
+    return List.copyOf(cures);
+  }
+
+  /** Keeps a cure if it betters the verdict. */
+  private boolean offer(SeatCure.Kind kind, String what, SeatQuestion cured) {
+    SeatAnswer after = check.apply(cured);
+    boolean better = after.verdict().compareTo(answer.verdict()) < 0;
+    if (better) {
+      cures.add(new SeatCure(kind, what + "; " + Words.outcome(after), after));
+    }
+    return better;
+  }
+
+  private void otherHead(SeatedHead head) {
+    offer(
+        SeatCure.Kind.OTHER_HEAD,
+        Words.otherHead(head.title(), head.caveat()),
+        question.withHead(head));
+  }
+
+  private void carefulMethod(List<HoleMethod> methods, double confidence) {
+    Optional<HoleMethod> enough =
+        methods.stream()
+            .filter(method -> method.errorRadiusMm(confidence) < question.expectedErrorMm())
+            .filter(method -> method.errorRadiusMm(confidence) <= answer.allowanceAtIntendedMm())
+            .max(Comparator.comparingDouble(HoleMethod::sigmaPerAxisMm));
+    enough.ifPresent(
+        method -> {
+          double error = method.errorRadiusMm(confidence);
+          String standing = method.source().standing().words();
+          offer(
+              SeatCure.Kind.CAREFUL_METHOD,
+              Words.method(method.title(), error, confidence, standing),
+              question.withError(error, Words.errorMeans(method.title(), confidence, standing)));
+        });
+  }
+
+  private void moveCentre() {
+    Point from = question.seat().intended();
+    double dx = workTo(answer.best().xMm() - from.xMm());
+    double dy = workTo(answer.best().yMm() - from.yMm());
+    if (dx != 0 || dy != 0) {
+      offer(
+          SeatCure.Kind.MOVE_CENTRE, Words.move(dx, dy), question.withIntended(from.moved(dx, dy)));
+    }
+  }
+
+  private void setSquare() {
+    Governing governing = answer.governing();
+    boolean straight =
+        governing.kind() == Governing.Kind.EDGE || governing.kind() == Governing.Kind.WALL;
+    SeatedHead head = question.head();
+    if (straight && head.acrossFlatsMm().isPresent() && head.flatsAlongDegrees().isEmpty()) {
+      double degrees =
+          Math.toDegrees(
+              Math.atan2(
+                  governing.to().yMm() - governing.from().yMm(),
+                  governing.to().xMm() - governing.from().xMm()));
+      offer(
+          SeatCure.Kind.SET_SQUARE,
+          Words.setSquare(governing.name()),
+          question.withHead(head.withFlatsAlong(degrees)));
+    }
+  }
+
+  /** Corners may be turned off a hexagon as far as its flats; beyond that no spanner holds. */
+  private void turnDown() {
+    SeatedHead head = question.head();
+    if (head.acrossFlatsMm().isEmpty()) {
+      return;
+    }
+    double flats = Math.ceil(head.acrossFlatsMm().getAsDouble() / WORK_TO_MM) * WORK_TO_MM;
+    double lack = question.expectedErrorMm() - answer.allowanceAtIntendedMm();
+    double enough =
+        Math.floor((head.sweepDiameterMm() - 2 * lack) / WORK_TO_MM + 1e-9) * WORK_TO_MM;
+    if (!(turnedTo(Math.max(flats, enough), head))) {
+      turnedTo(flats, head);
+    }
+  }
+
+  private boolean turnedTo(double diameter, SeatedHead head) {
+    if (!(diameter < head.sweepDiameterMm())) {
+      return false;
+    }
+    SeatedHead turned =
+        new SeatedHead(
+            head.title() + " turned down",
+            diameter,
+            head.acrossFlatsMm(),
+            head.heightMm(),
+            OptionalDouble.empty(),
+            head.caveat());
+    return offer(SeatCure.Kind.TURN_HEAD_DOWN, Words.turnDown(diameter), question.withHead(turned));
+  }
+
+  private static double workTo(double mm) {
+    return Math.rint(mm / WORK_TO_MM) * WORK_TO_MM;
+  }
+}

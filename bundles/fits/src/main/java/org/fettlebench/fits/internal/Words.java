@@ -1,0 +1,101 @@
+package org.fettlebench.fits.internal;
+
+import java.util.Locale;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthFormat;
+import org.fettlebench.measure.LengthUnit;
+
+/** The wording of cures and figures, in one place. */
+final class Words {
+  private static final String[] COMPASS = {
+    "right",
+    "right and away",
+    "away",
+    "left and away",
+    "left",
+    "left and near",
+    "near",
+    "right and near"
+  };
+
+  private Words() {}
+
+  static String both(double mm) {
+    return LengthFormat.allowanceBoth(Length.ofMillimetres(mm), LengthUnit.MILLIMETRE);
+  }
+
+  /** Says a shift as seen on the drawing: "1.20 mm right, 0.40 mm away". */
+  static String shift(double dxMm, double dyMm) {
+    String across = part(dxMm, "right", "left");
+    String along = part(dyMm, "away", "near");
+    return across.isEmpty() || along.isEmpty() ? across + along : across + ", " + along;
+  }
+
+  private static String part(double mm, String positive, String negative) {
+    if (mm == 0) {
+      return "";
+    }
+    return LengthFormat.show(Length.ofMillimetres(Math.abs(mm)), LengthUnit.MILLIMETRE)
+        + " "
+        + (mm > 0 ? positive : negative);
+  }
+
+  /** Says a direction on the drawing, x to the right and y away from the reader. */
+  static String direction(double dx, double dy) {
+    int eighth = (int) Math.rint(Math.atan2(dy, dx) / (Math.PI / 4));
+    return COMPASS[(eighth + 8) % 8];
+  }
+
+  static String move(double dx, double dy) {
+    return "move the hole "
+        + both(Math.hypot(dx, dy))
+        + " "
+        + direction(dx, dy)
+        + (dx != 0 && dy != 0 ? ": " + shift(dx, dy) : "");
+  }
+
+  static String otherHead(String title, String caveat) {
+    return "use " + title + (caveat.isEmpty() ? "" : " (figures " + caveat + ")");
+  }
+
+  static String turnDown(double diameterMm) {
+    return "turn the corners of the head down to a circle of "
+        + LengthFormat.showBoth(Length.ofMillimetres(diameterMm), LengthUnit.MILLIMETRE);
+  }
+
+  static String setSquare(String feature) {
+    return "set the head with its flats square to the " + feature + ", and keep it so when tight";
+  }
+
+  static String method(String title, double errorMm, double confidence, String standing) {
+    return String.format(
+        Locale.ROOT,
+        "place the hole by %s: within %s at %s %% (%s)",
+        title,
+        both(errorMm),
+        percent(confidence),
+        standing);
+  }
+
+  static String errorMeans(String title, double confidence, String standing) {
+    return title + ", " + percent(confidence) + " % of holes; " + standing;
+  }
+
+  private static String percent(double confidence) {
+    double percent = confidence * 100;
+    return percent == Math.rint(percent)
+        ? Integer.toString((int) percent)
+        : String.format(Locale.ROOT, "%.1f", percent);
+  }
+
+  /** Says what came of it: "then it clears with 0.64 mm (0.025 in) to spare". */
+  static String outcome(org.fettlebench.fits.SeatAnswer after) {
+    return "then it "
+        + switch (after.verdict()) {
+          case CLEARS -> "clears, allowance ";
+          case TIGHT -> "is tight, allowance ";
+          case FOULS -> "still fouls by ";
+        }
+        + both(Math.abs(after.allowanceAtIntendedMm()));
+  }
+}
