@@ -37,17 +37,18 @@ public record Goods(
   public Goods {
     Objects.requireNonNull(kind, "kind");
     name = Words.needed("the name of the goods", name, 200);
-    thread = Words.optional("the thread of " + name, thread, 60);
-    style = Words.optional("the style of " + name, style, 40);
-    material = Words.optional("the material of " + name, material, 80);
-    requirePositive("the diameter of " + name, diameter);
-    requirePositive("the length of " + name, length);
+    thread = Words.optional("the thread", thread, 60);
+    style = Words.optional("the style", style, 40);
+    material = Words.optional("the material", material, 80);
+    requirePositive("diameter", name, diameter);
+    requirePositive("length", name, length);
   }
 
-  private static void requirePositive(String what, Optional<Length> length) {
+  private static void requirePositive(String what, String name, Optional<Length> length) {
     if (length.isPresent() && !length.get().isPositive()) {
       throw new ClubException(
-          "%s is %s; give one above nothing, or leave it out".formatted(what, length.get()));
+          "the %s of %s is %s; give one above nothing, or leave it out"
+              .formatted(what, name, length.get()));
     }
   }
 

@@ -12,12 +12,22 @@ final class Words {
           "%s '%s...' has %d characters; at most %d can be kept, so shorten it"
               .formatted(what, words.substring(0, 20), words.length(), most));
     }
-    if (words.chars().anyMatch(Character::isISOControl)) {
+    if (hasControls(words)) {
       throw new ClubException(
           "%s '%s' must be one line, without tabs or line ends"
               .formatted(what, words.replaceAll("\\p{Cntrl}", "?")));
     }
     return words;
+  }
+
+  /** A plain loop, because every line of a big stock comes through here. */
+  private static boolean hasControls(String words) {
+    for (int i = 0; i < words.length(); i++) {
+      if (Character.isISOControl(words.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns a text that may not be empty, without the blanks around it. */
