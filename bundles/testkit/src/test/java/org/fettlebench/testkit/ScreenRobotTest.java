@@ -75,6 +75,10 @@ class ScreenRobotTest {
     robot.pumpUntil("one sign less", () -> text.getText().equals("5/32 in, 2 B"));
     robot.press('a', SWT.MOD1);
     robot.pumpUntil("all selected", () -> text.getSelectionText().equals("5/32 in, 2 B"));
+    robot.press(SWT.DEL);
+    robot.type("0.375\" (#10_a:b) +x*y?");
+    robot.pumpUntil(
+        "signs that need shift", () -> text.getText().equals("0.375\" (#10_a:b) +x*y?"));
     robot.click(button);
     robot.pumpUntil("one click", () -> clicks.get() == 1);
   }
