@@ -6,9 +6,10 @@ import org.fettlebench.tables.Source;
 /**
  * A drill as clearance drill for a thread.
  *
- * @param drill the drill
+ * @param drill the drill, not below the listed hole
  * @param fit close, medium or free
- * @param listed the hole that the standard or list gives for that fit
+ * @param listed the hole that the standard or list gives for that fit; the major diameter where no
+ *     list has the size, which the source then says
  * @param clearance drill less major diameter
  * @param source of the listed hole
  */
