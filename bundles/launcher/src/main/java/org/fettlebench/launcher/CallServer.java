@@ -60,7 +60,7 @@ final class CallServer implements AutoCloseable {
         threads.execute(() -> answer(caller));
       }
     } catch (ClosedChannelException e) {
-      LOG.debug("No more calls are taken", e);
+      LOG.debug("No more calls are taken");
     } catch (IOException e) {
       LOG.error("Calls from the command line can no longer be taken", e);
     }

@@ -4,11 +4,12 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import org.slf4j.LoggerFactory;
 
 /** Answers one call on the command line, here or through the window that holds the data. */
 final class CommandMode {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
-  private static final int SECONDS_FOR_SERVICE = 5;
+  private static final int SECONDS_FOR_SERVICE = 2;
 
   private final DataDirectory data;
   private final Distribution suite;
@@ -38,6 +39,9 @@ final class CommandMode {
       call.out().flush();
       Milestones.reached("answered");
       return status;
+    } catch (LaunchException e) {
+      LoggerFactory.getLogger(CommandMode.class).error("The call could not be answered", e);
+      throw new LaunchException(e.getMessage() + "\nMore stands in the log: " + data.log(), e);
     }
   }
 

@@ -16,6 +16,8 @@ import org.osgi.framework.Constants;
 import org.osgi.framework.FrameworkEvent;
 import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.launch.Framework;
+import org.osgi.framework.startlevel.BundleStartLevel;
+import org.osgi.framework.startlevel.FrameworkStartLevel;
 import org.osgi.util.tracker.ServiceTracker;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -150,13 +152,14 @@ final class Host implements AutoCloseable {
   }
 
   private String missing(String name) {
-    StringBuilder text =
-        new StringBuilder(
-            "No bundle offers the suite's %s; parts of it did not start.".formatted(name));
+    StringBuilder text = new StringBuilder();
+    text.append("No bundle offers the suite's %s; parts of it did not start:".formatted(name));
     troubles().forEach(trouble -> text.append("\n  ").append(trouble));
+    int reached = framework.adapt(FrameworkStartLevel.class).getStartLevel();
     for (Bundle bundle : framework.getBundleContext().getBundles()) {
-      if (bundle.getState() == Bundle.INSTALLED) {
-        text.append("\n  not usable: ").append(bundle.getSymbolicName());
+      if (bundle.getState() == Bundle.INSTALLED
+          && bundle.adapt(BundleStartLevel.class).getStartLevel() <= reached) {
+        text.append("\n  %s cannot be used".formatted(bundle.getSymbolicName()));
       }
     }
     return text.toString();

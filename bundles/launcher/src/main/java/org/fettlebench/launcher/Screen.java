@@ -16,6 +16,10 @@ final class Screen {
 
   /** Opens the screen for the calling thread, which must be the program's first. */
   static Screen open() {
+    if (Surroundings.here().variable("DBUS_SESSION_BUS_ADDRESS").isEmpty()) {
+      // SWT would try to start a bus, and complain on the terminal where it cannot.
+      System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
+    }
     try {
       Display.setAppName("Fettlebench");
       Screen screen = new Screen(new Display());
