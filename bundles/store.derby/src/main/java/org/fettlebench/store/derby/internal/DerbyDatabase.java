@@ -28,13 +28,14 @@ final class DerbyDatabase implements AutoCloseable {
   /** Opens the store, or makes it if there is none yet. */
   static DerbyDatabase open(StoreFiles files) {
     boolean isNew = files.isNew();
-    files.prepare(isNew);
+    files.prepare();
     System.setProperty("derby.system.home", files.log().toString());
     System.setProperty("derby.stream.error.file", files.log().resolve("derby.log").toString());
     DerbyDatabase database = new DerbyDatabase(files);
-    database.boot(isNew);
     if (isNew) {
-      files.finished();
+      files.make(() -> database.boot(true));
+    } else {
+      database.boot(false);
     }
     return database;
   }
@@ -101,10 +102,6 @@ final class DerbyDatabase implements AutoCloseable {
       throw new SQLException("the store in " + files.store() + " is closed", "08003");
     }
     return source.getConnection();
-  }
-
-  StoreFiles files() {
-    return files;
   }
 
   @Override

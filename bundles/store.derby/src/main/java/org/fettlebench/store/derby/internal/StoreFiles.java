@@ -35,14 +35,13 @@ final class StoreFiles {
     return data.resolve("backups");
   }
 
-  /** There only while a new store is being made: what it marks was never finished. */
-  private Path unfinished() {
+  private Path makingMark() {
     return data.resolve("store.unfinished");
   }
 
   /** Returns whether there is no store yet, and one may be made. */
   boolean isNew() {
-    if (Files.exists(unfinished())) {
+    if (Files.exists(makingMark())) {
       removeUnfinishedStore();
     }
     if (Files.exists(store())) {
@@ -99,29 +98,36 @@ final class StoreFiles {
     }
   }
 
-  void prepare(boolean isNew) {
+  void prepare() {
     try {
       Files.createDirectories(log());
-      if (isNew) {
-        Files.createFile(unfinished());
-      }
     } catch (IOException fault) {
-      throw new StoreException(
-          "the data directory " + data + " cannot be written; check who may write there", fault);
+      throw cannotWrite(fault);
     }
   }
 
-  void finished() {
-    try {
-      Files.deleteIfExists(unfinished());
+  /** Makes a new store; if that is broken off, the next opening begins it again. */
+  void make(Runnable making) {
+    try (MakingMark mark = MakingMark.set(makingMark())) {
+      making.run();
+      mark.remove();
     } catch (IOException fault) {
-      throw new UncheckedIOException(fault);
+      throw cannotWrite(fault);
     }
   }
 
   private void removeUnfinishedStore() {
-    delete(store());
-    finished();
+    try (MakingMark mark = MakingMark.set(makingMark())) {
+      delete(store());
+      mark.remove();
+    } catch (IOException fault) {
+      throw cannotWrite(fault);
+    }
+  }
+
+  private StoreException cannotWrite(IOException fault) {
+    return new StoreException(
+        "the data directory " + data + " cannot be written; check who may write there", fault);
   }
 
   /** Deletes a folder with all that is in it, if it is there. */

@@ -38,7 +38,7 @@ class DerbyStoreEngineTest {
     try (DerbyStoreEngine engine = new DerbyStoreEngine(data)) {
       assertEquals(1, rows(engine.dataSource()));
     }
-    assertTrue(Files.exists(data.resolve("log/derby.log")) || Files.exists(data.resolve("log")));
+    assertTrue(Files.isDirectory(data.resolve("log")));
     assertFalse(Files.exists(data.resolve("store.unfinished")));
   }
 
@@ -98,6 +98,25 @@ class DerbyStoreEngineTest {
     Files.createFile(data.resolve("store.unfinished"));
     keepOneRow();
     assertFalse(Files.exists(data.resolve("store.unfinished")));
+  }
+
+  @Test
+  void aStoreThatAnotherIsMakingIsLeftToIt() throws Exception {
+    Files.createDirectories(data.resolve("store/seg0"));
+    try (MakingMark other = MakingMark.set(data.resolve("store.unfinished"))) {
+      assertRefused("is being made by another program");
+      assertTrue(Files.exists(data.resolve("store/seg0")));
+      other.remove();
+    }
+  }
+
+  @Test
+  void aDataDirectoryThatIsAFileIsRefused() throws IOException {
+    Files.writeString(data.resolve("file"), "");
+    try (DerbyStoreEngine engine = new DerbyStoreEngine(data.resolve("file"))) {
+      String said = assertThrows(StoreException.class, engine::dataSource).getMessage();
+      assertTrue(said.contains("cannot be written; check who may write there"), said);
+    }
   }
 
   @Test
