@@ -1,0 +1,66 @@
+package org.fettlebench.desktop.internal;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+
+/** Keys of the window that no menu can carry. */
+final class WindowKeys {
+  private final MainWindow window;
+
+  WindowKeys(MainWindow window) {
+    this.window = window;
+  }
+
+  void watch() {
+    var display = window.shell().getDisplay();
+    var filter = (org.eclipse.swt.widgets.Listener) this::key;
+    display.addFilter(SWT.KeyDown, filter);
+    window.shell().addListener(SWT.Dispose, event -> display.removeFilter(SWT.KeyDown, filter));
+  }
+
+  private void key(Event event) {
+    if (event.display.getActiveShell() == window.shell() && handled(event)) {
+      event.doit = false;
+      event.type = SWT.None;
+    }
+  }
+
+  private boolean handled(Event event) {
+    if (event.stateMask == SWT.MOD1) {
+      return withControl(event);
+    }
+    if (event.stateMask == SWT.ALT && event.keyCode >= '1' && event.keyCode <= '9') {
+      window.bring(event.keyCode - '1');
+      return true;
+    }
+    if (event.keyCode == SWT.F6 && (event.stateMask & ~SWT.SHIFT) == 0) {
+      nextPart();
+      return true;
+    }
+    return event.keyCode == SWT.ESC && event.stateMask == 0 && window.complaints().hide();
+  }
+
+  private boolean withControl(Event event) {
+    switch (event.keyCode) {
+      case 'k' -> window.find();
+      case '=', SWT.KEYPAD_ADD -> window.textSize(window.appearance().neighbour(1));
+      case SWT.KEYPAD_SUBTRACT -> window.textSize(window.appearance().neighbour(-1));
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** From the find box to the list of pages, to the page, and round again. */
+  private void nextPart() {
+    WindowParts parts = window.parts();
+    if (parts.find().field().isFocusControl()) {
+      parts.list().setFocus();
+    } else if (parts.list().isFocusControl()) {
+      parts.area().front().ifPresent(PageSlot::focus);
+    } else {
+      window.find();
+    }
+  }
+}
