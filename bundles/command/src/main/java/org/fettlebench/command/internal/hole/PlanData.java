@@ -70,6 +70,7 @@ final class PlanData {
         "drillTipMm", Data.mm(hole.drillTip()),
         "leftMm", Data.mm(hole.left()),
         "breaksThrough", hole.breaksThrough(),
-        "concerns", hole.concerns());
+        "concerns", hole.concerns(),
+        "sources", hole.sources().stream().map(Figures::sourceData).toList());
   }
 }

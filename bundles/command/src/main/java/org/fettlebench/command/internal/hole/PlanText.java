@@ -146,6 +146,11 @@ final class PlanText {
           String.join("; ", hole.concerns()));
     }
     text.append(columns.text()).append('\n');
+    plan.blind().stream()
+        .flatMap(hole -> hole.sources().stream())
+        .map(Figures::source)
+        .distinct()
+        .forEach(source -> text.append("  allowances: ").append(source).append('\n'));
   }
 
   private String from() {

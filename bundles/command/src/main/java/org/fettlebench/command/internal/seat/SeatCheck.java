@@ -1,14 +1,20 @@
 package org.fettlebench.command.internal.seat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
+import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Verdict;
@@ -23,6 +29,9 @@ import org.osgi.service.component.annotations.Reference;
 public final class SeatCheck implements Command {
   // The usual 19 holes in 20; common practice, no source.
   private static final double USUAL_CONFIDENCE = 0.95;
+  // Half an A4 sheet with its margins.
+  private static final double WIDTH_MM = 180;
+  private static final double HEIGHT_MM = 125;
   private static final Usage USAGE =
       Usage.of(
               "seat check",
@@ -35,6 +44,7 @@ public final class SeatCheck implements Command {
   private final KitFiles files;
   private final Seats seats;
   private final HoleMethods methods;
+  private final SeatDrawings drawings;
   private final OtherHeads others;
 
   /** Made by the framework. */
@@ -43,11 +53,13 @@ public final class SeatCheck implements Command {
       @Reference KitFiles files,
       @Reference Seats seats,
       @Reference HoleMethods methods,
+      @Reference SeatDrawings drawings,
       @Reference Threads threads,
       @Reference Heads heads) {
     this.files = files;
     this.seats = seats;
     this.methods = methods;
+    this.drawings = drawings;
     this.others = new OtherHeads(threads, heads);
   }
 
@@ -56,15 +68,34 @@ public final class SeatCheck implements Command {
     return USAGE;
   }
 
+  private String text(Call call) {
+    return call.operand("FILE").filter("-"::equals).isPresent()
+        ? call.text("FILE")
+        : files.text(call.file("FILE"));
+  }
+
+  private void writeDrawing(Call call, SeatAnswer answer) {
+    Path file = call.file("--svg");
+    String svg = SvgWriter.write(drawings.draw(answer, call.unit()), WIDTH_MM, HEIGHT_MM);
+    try {
+      Files.writeString(file, svg);
+    } catch (IOException e) {
+      throw new CommandException("the drawing cannot be written to " + file + ": " + e, e);
+    }
+  }
+
   @Override
   public Reply run(Call call) {
-    SeatQuestion question = files.readSeat(call.operand("FILE").orElseThrow(), call.text("FILE"));
+    SeatQuestion question = files.readSeat(call.operand("FILE").orElseThrow(), text(call));
     double confidence = call.number("--confidence", 0, Math.nextDown(1.0)).orElse(USUAL_CONFIDENCE);
     SeatAnswer answer = seats.check(question);
     List<SeatCure> cures =
         answer.verdict() == Verdict.CLEARS
             ? List.of()
             : seats.cures(answer, others.of(question.head()), methods.methods(), confidence);
+    if (call.option("--svg").isPresent()) {
+      writeDrawing(call, answer);
+    }
     return Reply.of(
         answer.verdict() == Verdict.FOULS,
         SeatTexts.text(answer, cures, call.unit()),
