@@ -1,0 +1,169 @@
+package org.fettlebench.sample.club;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.JarFile;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import javax.tools.DiagnosticCollector;
+import javax.tools.JavaCompiler;
+import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
+import javax.tools.ToolProvider;
+import org.fettlebench.fasteners.Head;
+import org.fettlebench.fasteners.internal.HeadTables;
+import org.fettlebench.fits.internal.HoleMethodTable;
+import org.fettlebench.modules.Faults;
+import org.fettlebench.tables.FixedTables;
+import org.fettlebench.tables.Table;
+import org.fettlebench.tables.TableFile;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.Threads;
+import org.fettlebench.threads.internal.ThreadRegistry;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.BundleContext;
+
+/** Does what the page on extending says, and sees that it works. */
+class ExtendingGuideTest {
+  private static final String TABLE = "FETTLEBENCH/tables/our-36.csv";
+  private static final Faults NONE =
+      (contribution, doing, cause) -> {
+        throw new AssertionError(doing, cause);
+      };
+
+  private final Guide guide = new Guide();
+
+  private static Threads threads(Table table) {
+    return new ThreadRegistry(
+        FixedTables.of(List.of(table)),
+        (faulty, fault) -> {
+          throw fault;
+        });
+  }
+
+  @Test
+  void theModuleWithoutCodeIsAModuleWithAThreadSeries(@TempDir Path folder) throws Exception {
+    Path jar = folder.resolve("our-club.jar");
+    byte[] lines = guide.typedInto("our-club.mf").getBytes(StandardCharsets.UTF_8);
+    Manifest manifest = new Manifest(new ByteArrayInputStream(lines));
+    manifest.getMainAttributes().putValue("Manifest-Version", "1.0");
+    try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
+      out.putNextEntry(new ZipEntry(TABLE));
+      out.write(guide.typedInto("our-club/" + TABLE).getBytes(StandardCharsets.UTF_8));
+    }
+    try (JarFile made = new JarFile(jar.toFile());
+        Reader text =
+            new InputStreamReader(
+                made.getInputStream(made.getEntry(TABLE)), StandardCharsets.UTF_8)) {
+      String name = made.getManifest().getMainAttributes().getValue("Bundle-SymbolicName");
+      assertEquals("org.example.our-club", name);
+      assertEquals(5, guide.typedInto("our-club.mf").lines().count());
+      ScrewThread thread =
+          threads(TableFile.read(TABLE, name, text)).find("1/4 x 36 OC").orElseThrow();
+      // Worked by hand: 25.4 mm / 36 and a Whitworth depth of 0.640327 pitch.
+      assertEquals(0.705556, thread.pitch().millimetres(), 0.0000005);
+      assertEquals(5.898214, thread.effective().millimetres(), 0.0000005);
+    }
+  }
+
+  private List<Table> tables(String kind) throws Exception {
+    List<Table> found = new ArrayList<>();
+    for (String block : guide.blocks("csv")) {
+      Table table = TableFile.read("the page", "org.example.our-club", new StringReader(block));
+      if (table.kind().equals(kind)) {
+        found.add(table);
+      }
+    }
+    assertEquals(1, found.size(), "tables of kind " + kind + " on the page");
+    return found;
+  }
+
+  @Test
+  void theHeadsAreHeadsOfAThread() throws Exception {
+    Threads threads = threads(shippedSeries());
+    HeadTables heads =
+        new HeadTables(mock(BundleContext.class), FixedTables.of(tables("heads")), NONE);
+    Head head = heads.find("thin-hexagon", threads.find("2 BA").orElseThrow()).orElseThrow();
+    assertEquals(7.0, head.acrossFlats().orElseThrow().millimetres());
+  }
+
+  private static Table shippedSeries() {
+    return FixedTables.fromResources(ThreadRegistry.class, "/FETTLEBENCH/tables/ba.csv")
+        .all()
+        .get(0);
+  }
+
+  @Test
+  void theHoleMethodIsAMethod() throws Exception {
+    HoleMethodTable methods =
+        new HoleMethodTable(
+            mock(BundleContext.class), FixedTables.of(tables("hole-methods")), NONE);
+    assertEquals(0.025, methods.find("club-mill").orElseThrow().sigmaPerAxisMm());
+    assertEquals(3, methods.find("club-mill").orElseThrow().steps().size());
+  }
+
+  @Test
+  void theClassesCompile(@TempDir Path folder) throws Exception {
+    List<JavaFileObject> sources =
+        guide.blocks("java").stream().map(Source::new).collect(Collectors.toList());
+    assertEquals(3, sources.size());
+    JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+    DiagnosticCollector<JavaFileObject> said = new DiagnosticCollector<>();
+    List<String> options =
+        List.of(
+            "-d", folder.toString(), "-proc:none", "-cp", System.getProperty("java.class.path"));
+    boolean done = compiler.getTask(null, null, said, options, null, sources).call();
+    assertTrue(done, said.getDiagnostics().toString());
+    try (Stream<Path> made = Files.walk(folder)) {
+      assertTrue(made.anyMatch(file -> file.endsWith("OurSpeed.class")));
+    }
+  }
+
+  private static final class Source extends SimpleJavaFileObject {
+    private final String code;
+
+    Source(String code) {
+      super(URI.create("mem:///" + name(code) + ".java"), Kind.SOURCE);
+      this.code = code;
+    }
+
+    private static String name(String code) {
+      return code.replaceAll("(?s).*public final class (\\w+).*", "org/example/ourclub/$1");
+    }
+
+    @Override
+    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+      return code;
+    }
+  }
+
+  @Test
+  void theProjectUsesTheVersionsOfTheSuite() throws Exception {
+    String project = guide.blocks("xml").get(0);
+    String parent = Files.readString(Path.of("../../pom.xml"));
+    for (String property : List.of("bnd.version", "swt.version")) {
+      String version = parent.replaceAll("(?s).*<" + property + ">(.*?)</.*", "$1");
+      assertTrue(project.contains("<version>" + version + "</version>"), property + " " + version);
+    }
+    String suite =
+        parent.replaceAll(
+            "(?s).*?<artifactId>org.fettlebench</artifactId>\\s*<version>(.*?)</.*", "$1");
+    assertTrue(project.contains("<fettlebench.version>" + suite + "</"), suite);
+  }
+}
