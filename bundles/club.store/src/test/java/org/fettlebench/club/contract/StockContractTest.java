@@ -282,7 +282,7 @@ public abstract class StockContractTest extends StoreContract {
   }
 
   @Test
-  void areceiptCannotBeUndoneWhenTooFewAreLeft() {
+  void aReceiptCannotBeUndoneWhenTooFewAreLeft() {
     Stock stock = stock();
     long line = screws(stock, 10);
     Movement received = stock.movements(line).get(0);

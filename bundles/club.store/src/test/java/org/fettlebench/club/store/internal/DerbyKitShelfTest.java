@@ -8,7 +8,7 @@ import org.fettlebench.store.derby.internal.DerbyStoreEngine;
 class DerbyKitShelfTest extends KitShelfContractTest {
   @Override
   protected StoreEngine openEngine(Path directory) {
-    return new DerbyStoreEngine(directory);
+    return FreshDerby.open(directory);
   }
 
   @Override

@@ -8,7 +8,7 @@ import org.fettlebench.store.derby.internal.DerbyStoreEngine;
 class DerbyLedgerLawsTest extends LedgerLawsContractTest {
   @Override
   protected StoreEngine openEngine(Path directory) {
-    return new DerbyStoreEngine(directory);
+    return FreshDerby.open(directory);
   }
 
   @Override

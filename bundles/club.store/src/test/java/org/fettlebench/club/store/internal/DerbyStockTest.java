@@ -8,7 +8,7 @@ import org.fettlebench.store.derby.internal.DerbyStoreEngine;
 class DerbyStockTest extends StockContractTest {
   @Override
   protected StoreEngine openEngine(Path directory) {
-    return new DerbyStoreEngine(directory);
+    return FreshDerby.open(directory);
   }
 
   @Override
