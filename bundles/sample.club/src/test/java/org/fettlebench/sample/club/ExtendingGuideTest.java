@@ -59,21 +59,21 @@ class ExtendingGuideTest {
 
   @Test
   void theModuleWithoutCodeIsAModuleWithAThreadSeries(@TempDir Path folder) throws Exception {
-    Path jar = folder.resolve("our-club.jar");
-    byte[] lines = guide.typedInto("our-club.mf").getBytes(StandardCharsets.UTF_8);
+    Path jar = folder.resolve("our-threads.jar");
+    byte[] lines = guide.typedInto("our-threads.mf").getBytes(StandardCharsets.UTF_8);
     Manifest manifest = new Manifest(new ByteArrayInputStream(lines));
     manifest.getMainAttributes().putValue("Manifest-Version", "1.0");
     try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
       out.putNextEntry(new ZipEntry(TABLE));
-      out.write(guide.typedInto("our-club/" + TABLE).getBytes(StandardCharsets.UTF_8));
+      out.write(guide.typedInto("our-threads/" + TABLE).getBytes(StandardCharsets.UTF_8));
     }
     try (JarFile made = new JarFile(jar.toFile());
         Reader text =
             new InputStreamReader(
                 made.getInputStream(made.getEntry(TABLE)), StandardCharsets.UTF_8)) {
       String name = made.getManifest().getMainAttributes().getValue("Bundle-SymbolicName");
-      assertEquals("org.example.our-club", name);
-      assertEquals(5, guide.typedInto("our-club.mf").lines().count());
+      assertEquals("org.example.our-threads", name);
+      assertEquals(5, guide.typedInto("our-threads.mf").lines().count());
       ScrewThread thread =
           threads(TableFile.read(TABLE, name, text)).find("1/4 x 36 OC").orElseThrow();
       // Worked by hand: 25.4 mm / 36 and a Whitworth depth of 0.640327 pitch.
