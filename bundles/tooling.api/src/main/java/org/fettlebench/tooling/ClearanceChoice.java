@@ -9,7 +9,7 @@ import org.fettlebench.tables.Source;
  * @param drill the drill, not below the listed hole
  * @param fit close, medium or free
  * @param listed the hole that the standard or list gives for that fit; the major diameter where no
- *     list has the size, which the source then says
+ *     list has such a hole, which the source then says
  * @param clearance drill less major diameter
  * @param source of the listed hole
  */

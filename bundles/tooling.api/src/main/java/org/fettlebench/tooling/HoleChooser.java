@@ -48,8 +48,9 @@ public interface HoleChooser {
   /**
    * Chooses the smallest drill at hand that is not below the hole listed for a fit, for each fit
    * the thread has a listed hole for, closest fit first; a fit no drill at hand can make is left
-   * out. Where no list has the thread's size, the answer is one choice, marked close, of the
-   * smallest drill above the major diameter, whose source says that there is no list.
+   * out. Where no list has a close hole for the size (the British lists give one hole a size, which
+   * stands as medium), the close choice is the smallest drill above the major diameter, and its
+   * source says that there is no list. A medium or free hole is never made up.
    */
   List<ClearanceChoice> clearance(ScrewThread thread, Collection<DrillSize> from);
 

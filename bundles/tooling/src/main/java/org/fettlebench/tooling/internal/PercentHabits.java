@@ -1,0 +1,95 @@
+package org.fettlebench.tooling.internal;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Table;
+import org.fettlebench.tooling.HoleChooser.PercentWanted;
+import org.fettlebench.tooling.ThreadDepth;
+
+/** Usual per cents of thread of one table of kind thread-percent. */
+final class PercentHabits {
+  static final String KIND = "thread-percent";
+  static final String GENERAL = "general";
+
+  private record Habit(String key, PercentWanted wanted) {}
+
+  private final Map<String, PercentWanted> byMaterialAndDepth = new HashMap<>();
+
+  private PercentHabits(List<Habit> habits) {
+    habits.forEach(habit -> byMaterialAndDepth.putIfAbsent(habit.key(), habit.wanted()));
+  }
+
+  /**
+   * Reads a table.
+   *
+   * @throws org.fettlebench.tables.TableFormatException with every fault of the table
+   */
+  static PercentHabits read(Table table) {
+    return new PercentHabits(RowFaults.read(table, PercentHabits::habit));
+  }
+
+  private static Habit habit(Table.Row row) {
+    double from = RowFaults.within(row, "percent_from", 0, 100);
+    double to = RowFaults.within(row, "percent_to", 0, 100);
+    if (!(from <= to)) {
+      throw RowFaults.fault(row, "percent_from " + from + " is above percent_to " + to);
+    }
+    String depth = row.requiredText("depth");
+    if (!Set.of("deep", "usual", "thin").contains(depth)) {
+      throw RowFaults.fault(row, "depth '" + depth + "' must be deep, usual or thin");
+    }
+    String range = from == to ? plain(from) : "middle of " + plain(from) + " to " + plain(to);
+    Source source =
+        new Source(
+            "%s; %s per cent for %s, %s work"
+                .formatted(row.source().citation(), range, row.requiredText("material"), depth),
+            row.source().standing());
+    return new Habit(
+        key(row.requiredText("material"), depth), new PercentWanted((from + to) / 2, source));
+  }
+
+  private static String plain(double percent) {
+    return percent == Math.rint(percent) ? String.valueOf((long) percent) : String.valueOf(percent);
+  }
+
+  private static String key(String material, String depth) {
+    return material.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " ") + "/" + depth;
+  }
+
+  private Optional<PercentWanted> of(String material, ThreadDepth depth) {
+    return Optional.ofNullable(byMaterialAndDepth.get(key(material, depth.word())));
+  }
+
+  /** Asks the tables in turn, first for the depth, then for usual work, then in general. */
+  static PercentWanted wanted(List<PercentHabits> tables, String material, ThreadDepth depth) {
+    return first(tables, material, depth)
+        .or(
+            () ->
+                first(tables, material, ThreadDepth.USUAL)
+                    .map(usual -> instead(usual, "no figure for " + depth.word() + " work in it")))
+        .or(
+            () ->
+                first(tables, GENERAL, ThreadDepth.USUAL)
+                    .map(usual -> instead(usual, "no figure for '" + material.strip() + "'")))
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "no table of kind " + KIND + " gives a per cent for '" + GENERAL + "'"));
+  }
+
+  private static Optional<PercentWanted> first(
+      List<PercentHabits> tables, String material, ThreadDepth depth) {
+    return tables.stream().flatMap(table -> table.of(material, depth).stream()).findFirst();
+  }
+
+  private static PercentWanted instead(PercentWanted usual, String why) {
+    return new PercentWanted(
+        usual.percent(),
+        new Source(usual.source().citation() + " (" + why + ")", usual.source().standing()));
+  }
+}

@@ -1,0 +1,102 @@
+package org.fettlebench.tooling.internal;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthFormat;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.measure.MeasureException;
+import org.fettlebench.threads.DiameterLimits;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.TappingChoice;
+
+/** Ranks tapping drills for one thread. */
+final class TappingRank {
+  /** Below this there is no thread worth the name; above 100 a tap would jam. */
+  private static final double LEAST_PERCENT = 20;
+
+  private static final double MOST_PERCENT = 100;
+
+  /** Where no limits are known: common practice, no source. */
+  private static final double LEAST_USUAL = 50;
+
+  private static final double MOST_USUAL = 85;
+
+  private final ScrewThread thread;
+  private final Optional<DiameterLimits> limits;
+  private final List<Oversize> oversizes;
+
+  TappingRank(ScrewThread thread, Optional<DiameterLimits> limits, List<Oversize> oversizes) {
+    this.thread = thread;
+    this.limits = limits;
+    this.oversizes = oversizes;
+  }
+
+  List<TappingChoice> rank(double wantedPercent, Collection<DrillSize> from) {
+    if (!(wantedPercent > 0 && wantedPercent <= MOST_PERCENT)) {
+      throw new MeasureException(
+          wantedPercent + " per cent of thread is outside above 0 to " + (int) MOST_PERCENT);
+    }
+    Comparator<DrillSize> closest =
+        Comparator.comparingDouble(drill -> Math.abs(percent(drill) - wantedPercent));
+    return from.stream()
+        .distinct()
+        .filter(drill -> percent(drill) >= LEAST_PERCENT && percent(drill) <= MOST_PERCENT)
+        .sorted(closest.thenComparing(Comparator.reverseOrder()))
+        .map(this::choice)
+        .toList();
+  }
+
+  private double percent(DrillSize drill) {
+    return thread.percentOfThread(drill.diameter());
+  }
+
+  private TappingChoice choice(DrillSize drill) {
+    Optional<Oversize.Expected> oversize =
+        oversizes.stream().flatMap(table -> table.of(drill.diameter()).stream()).findFirst();
+    return new TappingChoice(
+        drill,
+        percent(drill),
+        oversize.map(o -> thread.percentOfThread(drill.diameter().plus(o.mean()))),
+        oversize.map(Oversize.Expected::mean),
+        limits.map(known -> outside(known, drill.diameter())).orElseGet(() -> unusual(drill)),
+        oversize.map(Oversize.Expected::source));
+  }
+
+  private static Optional<String> outside(DiameterLimits limits, Length hole) {
+    if (limits.allow(hole)) {
+      return Optional.empty();
+    }
+    boolean small = hole.compareTo(limits.least()) < 0;
+    return Optional.of(
+        "minor diameter %s is %s %s of %s (%s)"
+            .formatted(
+                show(hole),
+                small ? "below the least" : "above the most",
+                show(small ? limits.least() : limits.most()),
+                limits.threadClass(),
+                limits.source().standing().words()));
+  }
+
+  private Optional<String> unusual(DrillSize drill) {
+    double percent = percent(drill);
+    if (drill.diameter().compareTo(thread.minorInternal()) < 0) {
+      return Optional.of(
+          "minor diameter %s is below the basic %s"
+              .formatted(show(drill.diameter()), show(thread.minorInternal())));
+    }
+    if (!(percent >= LEAST_USUAL && percent <= MOST_USUAL)) {
+      return Optional.of(
+          "%.0f per cent of thread is outside %.0f to %.0f (common practice, no source)"
+              .formatted(percent, LEAST_USUAL, MOST_USUAL));
+    }
+    return Optional.empty();
+  }
+
+  private static String show(Length length) {
+    return LengthFormat.show(length, LengthUnit.MILLIMETRE, 3);
+  }
+}

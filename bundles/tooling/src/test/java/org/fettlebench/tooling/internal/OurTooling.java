@@ -1,0 +1,62 @@
+package org.fettlebench.tooling.internal;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.tables.FixedTables;
+import org.fettlebench.tables.Table;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.tooling.DrillSize;
+
+/** The shipped drills, lists and threads, without a framework. */
+final class OurTooling {
+  static final BiConsumer<Table, RuntimeException> NO_FAULTS =
+      (table, fault) -> {
+        throw new AssertionError(table.id(), fault);
+      };
+
+  static final FixedTables TABLES =
+      FixedTables.fromResources(
+          OurTooling.class,
+          Stream.of(
+                  "drills-metric,drills-fractional,drills-number,drills-letter,clearance-metric,"
+                      + "clearance-unified,clearance-ba,clearance-whitworth,thread-percent,"
+                      + "drill-oversize,blind-holes",
+                  "ba,me,bsb,bsw,bsf,metric-coarse,metric-fine,unc,unf,unef,g,limits-iso-965,"
+                      + "limits-iso-228")
+              .flatMap(names -> Arrays.stream(names.split(",")))
+              .map(name -> "/FETTLEBENCH/tables/" + name + ".csv")
+              .toArray(String[]::new));
+
+  static final ThreadRegistry THREADS = new ThreadRegistry(TABLES, NO_FAULTS);
+  static final DrillRegistry DRILLS = new DrillRegistry(TABLES, NO_FAULTS);
+  static final HoleChoice HOLES = new HoleChoice(TABLES, THREADS, NO_FAULTS);
+
+  private OurTooling() {}
+
+  static ScrewThread thread(String designation) {
+    return THREADS
+        .find(designation)
+        .orElseThrow(() -> new AssertionError("no thread " + designation));
+  }
+
+  static DrillSize drill(String name) {
+    return DRILLS.find(name).orElseThrow(() -> new AssertionError("no drill " + name));
+  }
+
+  /** Reads a drill as charts print it: a number, a letter, a fraction or millimetres. */
+  static DrillSize printed(String cell) {
+    if (cell.endsWith("mm") || cell.contains("/") || cell.endsWith(" in")) {
+      return drill(cell);
+    }
+    return drill(cell.matches("\\d+") ? "No " + cell : cell);
+  }
+
+  static DrillSize mm(String cell) {
+    return DRILLS.ofDiameter(Length.of(new BigDecimal(cell), LengthUnit.MILLIMETRE));
+  }
+}
