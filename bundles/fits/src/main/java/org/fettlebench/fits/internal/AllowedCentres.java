@@ -2,6 +2,7 @@ package org.fettlebench.fits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer.Region;
 import org.fettlebench.measure.Point;
@@ -30,9 +31,9 @@ final class AllowedCentres {
   static Geometry of(Seat seat, Plan plan) {
     Geometry allowed = shrunk(seat, plan);
     List<Geometry> taken = new ArrayList<>();
-    for (Seat.Wall wall : seat.walls()) {
-      taken.add(plan.sweep().forbidden(wall.from(), wall.to(), Plan.filletReachMm(wall)));
-    }
+    seat.walls().stream()
+        .collect(Collectors.groupingBy(Plan::filletReachMm))
+        .forEach((reach, walls) -> taken.add(plan.sweep().forbidden(walls, reach)));
     for (Seat.Neighbour other : seat.neighbours()) {
       taken.add(plan.sweep().forbidden(other.centre(), other.centre(), other.radiusMm()));
     }

@@ -10,6 +10,7 @@ final class Bar implements Feature {
   private final double alongX;
   private final double alongY;
   private final double lengthSquared;
+  private final double perLengthSquared;
   private final double needMm;
 
   Bar(Label label, Point from, Point to, double needMm) {
@@ -19,6 +20,7 @@ final class Bar implements Feature {
     this.alongX = to.xMm() - from.xMm();
     this.alongY = to.yMm() - from.yMm();
     this.lengthSquared = alongX * alongX + alongY * alongY;
+    this.perLengthSquared = lengthSquared > 0 ? 1 / lengthSquared : 0;
     this.needMm = needMm;
   }
 
@@ -39,18 +41,23 @@ final class Bar implements Feature {
 
   /** Returns how far along the bar, from 0 to 1, its point nearest to a centre lies. */
   private double share(double x, double y) {
-    if (!(lengthSquared > 0)) {
-      return 0;
-    }
-    double share = ((x - from.xMm()) * alongX + (y - from.yMm()) * alongY) / lengthSquared;
+    double share = ((x - from.xMm()) * alongX + (y - from.yMm()) * alongY) * perLengthSquared;
     return share < 0 ? 0 : Math.min(share, 1);
   }
 
   double distance(double x, double y) {
+    return Math.sqrt(squaredDistance(x, y));
+  }
+
+  double squaredDistance(double x, double y) {
     double share = share(x, y);
     double dx = x - from.xMm() - share * alongX;
     double dy = y - from.yMm() - share * alongY;
-    return Math.sqrt(dx * dx + dy * dy);
+    return dx * dx + dy * dy;
+  }
+
+  double needMm() {
+    return needMm;
   }
 
   Point nearest(double x, double y) {

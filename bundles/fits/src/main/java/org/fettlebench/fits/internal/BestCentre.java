@@ -57,6 +57,9 @@ final class BestCentre {
     double least = Math.max(box.getWidth(), box.getHeight()) * Tolerances.COARSE;
     while (!queue.isEmpty() && queue.peek().bound() > best().roomMm() + Tolerances.SAME_MM) {
       Square square = queue.poll();
+      if (boundBetween(square) <= best().roomMm() + Tolerances.SAME_MM) {
+        continue;
+      }
       if (square.middle().roomMm() > best().roomMm() || square.halfMm() < least) {
         climbOnce(square.middle());
       }
@@ -65,6 +68,33 @@ final class BestCentre {
       }
     }
     return best();
+  }
+
+  /**
+   * Returns a sharper bound where two features face each other: the room is at most half the sum of
+   * theirs, which is convex, so nowhere in a square more than at its corners. Along a slot that sum
+   * does not change, and the whole slot is settled at once.
+   */
+  private double boundBetween(Square square) {
+    List<Touch> touches = room.touches(square.middle().x(), square.middle().y());
+    Touch first = Room.least(touches);
+    Touch facing = null;
+    for (Touch other : touches) {
+      double turn = first.riseX() * other.riseX() + first.riseY() * other.riseY();
+      if (turn < -0.5 && (facing == null || other.roomMm() < facing.roomMm())) {
+        facing = other;
+      }
+    }
+    if (facing == null) {
+      return square.bound();
+    }
+    double most = Double.NEGATIVE_INFINITY;
+    for (int corner = 0; corner < 4; corner++) {
+      double x = square.middle().x() + (corner % 2 == 0 ? -1 : 1) * square.halfMm();
+      double y = square.middle().y() + (corner / 2 == 0 ? -1 : 1) * square.halfMm();
+      most = Math.max(most, (first.feature().room(x, y) + facing.feature().room(x, y)) / 2);
+    }
+    return most;
   }
 
   private void firstSquares(PriorityQueue<Square> queue) {

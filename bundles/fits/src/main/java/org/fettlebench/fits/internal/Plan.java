@@ -32,7 +32,10 @@ final class Plan {
   Room room() {
     List<Ring> rings = new ArrayList<>();
     rings.add(ring(seat.outline(), "", Kind.EDGE, true));
-    rings.add(ring(seat.outline(), "metal to the ", Kind.METAL, true));
+    // Where the head needs more than the hole all round, the hole can never govern.
+    if (holeNeedMm > sweep.leastReachMm()) {
+      rings.add(ring(seat.outline(), "metal to the ", Kind.METAL, true));
+    }
     seat.underside()
         .ifPresent(below -> rings.add(ring(below, "metal below to the ", Kind.METAL_BELOW, true)));
     for (int i = 0; i < seat.cavities().size(); i++) {

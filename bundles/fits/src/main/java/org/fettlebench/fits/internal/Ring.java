@@ -9,21 +9,25 @@ import org.fettlebench.measure.Point;
  * at its distance.
  */
 final class Ring {
-  private final List<Bar> edges;
+  private final Bar[] edges;
   private final List<? extends Feature> features;
   private final boolean keepInside;
+
+  /** What every edge needs, when they are plain distances; else negative. */
+  private final double evenNeedMm;
 
   /**
    * Makes a ring.
    *
    * @param edges bare edges in order, anticlockwise, without need
-   * @param features the same edges as features with their needs, in the same order
+   * @param features the same edges as features, in the same order: all bars of one need, or hulls
    * @param keepInside whether the centre belongs inside
    */
   Ring(List<Bar> edges, List<? extends Feature> features, boolean keepInside) {
-    this.edges = List.copyOf(edges);
+    this.edges = edges.toArray(new Bar[0]);
     this.features = List.copyOf(features);
     this.keepInside = keepInside;
+    this.evenNeedMm = this.features.get(0) instanceof Bar first ? first.needMm() : -1;
   }
 
   /** Returns the sides of a closed line, all with the same label and need. */
@@ -43,6 +47,9 @@ final class Ring {
   double room(double x, double y, double ceiling) {
     if (inside(x, y) != keepInside) {
       return beyond(x, y).roomMm();
+    }
+    if (evenNeedMm >= 0) {
+      return nearest(x, y) - evenNeedMm;
     }
     double least = ceiling;
     for (Feature feature : features) {
@@ -69,14 +76,14 @@ final class Ring {
   private Touch beyond(double x, double y) {
     int nearest = 0;
     double distance = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < edges.size(); i++) {
-      double candidate = edges.get(i).distance(x, y);
+    for (int i = 0; i < edges.length; i++) {
+      double candidate = edges[i].distance(x, y);
       if (candidate < distance) {
         distance = candidate;
         nearest = i;
       }
     }
-    Point near = edges.get(nearest).nearest(x, y);
+    Point near = edges[nearest].nearest(x, y);
     Touch there = features.get(nearest).touch(near.xMm(), near.yMm());
     boolean apart = distance > Tolerances.SAME_MM;
     double riseX = apart ? (near.xMm() - x) / distance : there.riseX();
@@ -89,6 +96,14 @@ final class Ring {
         -distance,
         near.xMm(),
         near.yMm());
+  }
+
+  private double nearest(double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Bar edge : edges) {
+      least = Math.min(least, edge.squaredDistance(x, y));
+    }
+    return Math.sqrt(least);
   }
 
   /** Counts the edges crossed on the way to the far right. */

@@ -39,8 +39,12 @@ final class Room {
 
   /** Returns the feature with the least room at a centre; of equals the first. */
   Touch governing(double x, double y) {
+    return least(touches(x, y));
+  }
+
+  static Touch least(List<Touch> touches) {
     Touch least = null;
-    for (Touch touch : touches(x, y)) {
+    for (Touch touch : touches) {
       if (least == null || touch.roomMm() < least.roomMm()) {
         least = touch;
       }

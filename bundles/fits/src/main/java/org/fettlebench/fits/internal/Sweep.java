@@ -3,6 +3,8 @@ package org.fettlebench.fits.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatAnswer.Governing.Kind;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.measure.Point;
 import org.locationtech.jts.algorithm.ConvexHull;
@@ -13,6 +15,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 /** The room a head takes about its centre: a circle, or a hexagon when it is set. */
 final class Sweep {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  private static final Label NO_LABEL = new Label(Kind.EDGE, "");
 
   private final double radiusMm;
   private final List<Point> corners;
@@ -64,6 +68,19 @@ final class Sweep {
     return radiusMm;
   }
 
+  /** Returns how far the head reaches in every direction at least. */
+  double leastReachMm() {
+    if (round()) {
+      return radiusMm;
+    }
+    double least = radiusMm;
+    for (int i = 0; i < corners.size(); i++) {
+      Point next = corners.get((i + 1) % corners.size());
+      least = Math.min(least, new Bar(NO_LABEL, corners.get(i), next, 0).distance(0, 0));
+    }
+    return least;
+  }
+
   /** Returns a straight feature that the head, and something more, must keep off. */
   Feature grown(Label label, Point from, Point to, double extraMm) {
     if (round()) {
@@ -80,6 +97,17 @@ final class Sweep {
     return new ConvexHull(sums(from, to), GEOMETRY)
         .getConvexHull()
         .buffer(extraMm, Tolerances.ARC_SEGMENTS);
+  }
+
+  /** Returns the same for many features at once that all need as much. */
+  Geometry forbidden(List<Seat.Wall> walls, double extraMm) {
+    List<Geometry> areas = new ArrayList<>();
+    for (Seat.Wall wall : walls) {
+      areas.add(
+          round() ? line(wall.from(), wall.to()) : forbidden(wall.from(), wall.to(), extraMm));
+    }
+    Geometry all = GEOMETRY.buildGeometry(areas);
+    return round() ? all.buffer(radiusMm + extraMm, Tolerances.ARC_SEGMENTS) : all.union();
   }
 
   private static Geometry line(Point from, Point to) {

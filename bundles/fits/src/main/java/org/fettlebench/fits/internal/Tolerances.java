@@ -5,9 +5,6 @@ final class Tolerances {
   /** Closer than this is the same place: far below anything measured, far above rounding. */
   static final double SAME_MM = 1e-9;
 
-  /** Rounding to be expected in sums over a seat, relative to its size. */
-  static final double ROUNDING = 1e-13;
-
   /** Largest co-ordinate or figure taken: a hundred metres is no model and still exact to 1e-9. */
   static final double LARGEST_MM = 100_000;
 
@@ -17,7 +14,7 @@ final class Tolerances {
   /**
    * Segments per quarter of the arcs in the allowed region; for drawing only, never for figures.
    */
-  static final int ARC_SEGMENTS = 24;
+  static final int ARC_SEGMENTS = 16;
 
   /** Where the coarse search ends, relative to the size of the seat. */
   static final double COARSE = 1.0 / 128;
