@@ -2,6 +2,7 @@ package org.fettlebench.kits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Finding.Weight;
 import org.fettlebench.kits.JointCase;
@@ -38,7 +39,9 @@ final class BlindHoleRule implements JointRule {
         hole.breaksThrough()
             ? "it breaks through by " + Say.allowanceMm(-hole.left().millimetres())
             : Say.size(hole.left()) + " of metal is left below");
-    said.addAll(hole.concerns());
+    if (!hole.breaksThrough()) {
+      hole.concerns().forEach(concern -> said.add(concern.replaceFirst("^\\w+: ", "")));
+    }
     return new Finding(
         weight,
         NAME,
@@ -48,6 +51,9 @@ final class BlindHoleRule implements JointRule {
             Say.mm("shoulder", hole.shoulder()),
             Say.mm("drillTip", hole.drillTip()),
             Say.mm("left", hole.left())),
-        Say.COMMON_PRACTICE);
+        hole.sources().stream()
+            .flatMap(source -> Expected.doubt(source).stream())
+            .distinct()
+            .collect(Collectors.joining("; ")));
   }
 }

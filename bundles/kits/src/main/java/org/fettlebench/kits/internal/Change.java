@@ -13,10 +13,12 @@ import org.fettlebench.threads.ScrewThread;
  * What a substitute changes against the kit's fastener.
  *
  * @param rank how much
- * @param easy whether nothing but the head's size changes
+ * @param easy whether neither thread nor material changes
+ * @param sameHead whether the head is the kit's
+ * @param lengthDifference how much longer or shorter, without sign
  * @param words for people
  */
-record Change(Rank rank, boolean easy, String words) {
+record Change(Rank rank, boolean easy, boolean sameHead, Length lengthDifference, String words) {
   /** From least to most. */
   enum Rank {
     /** The hexagon is smaller, nothing else. */
@@ -75,13 +77,15 @@ record Change(Rank rank, boolean easy, String words) {
       rank = Rank.OTHER_THREAD;
       words.add(0, work.get());
     }
-    boolean easy =
-        !material
-            && (rank == Rank.SMALLER_HEAD || rank == Rank.OTHER_HEAD || rank == Rank.OTHER_LENGTH);
+    boolean sameHead = other.style().equals(kits.style());
+    Length longer =
+        other.length().orElse(Length.ZERO).minus(kits.length().orElse(Length.ZERO)).abs();
     return Optional.of(
         new Change(
             material && rank == Rank.SMALLER_HEAD ? Rank.MATERIAL : rank,
-            easy,
+            !material && rank != Rank.OTHER_THREAD,
+            sameHead,
+            longer,
             String.join("; ", words)));
   }
 

@@ -11,6 +11,7 @@ import org.fettlebench.kits.JointCase;
 import org.fettlebench.kits.JointRule;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.ClearanceFit;
 
 /**
  * Says how freely the fastener passes its plain hole, and how far that hole may be out against the
@@ -92,37 +93,52 @@ final class ClearanceRule implements JointRule {
   }
 
   private static Finding planned(JointCase joint, Joint.ClearanceHole hole) {
-    String fit = hole.fit().name().toLowerCase(Locale.ROOT);
     return joint
         .clearance()
-        .map(
-            choice ->
-                new Finding(
-                    Weight.NOTE,
-                    NAME,
-                    choice.drill().name()
-                        + " passes it with "
-                        + Say.allowanceMm(choice.clearance().millimetres())
-                        + " of clearance; the "
-                        + fit
-                        + " hole listed is "
-                        + Say.size(choice.listed())
-                        + ".",
-                    List.of(
-                        Say.mm("clearanceDrill", choice.drill().diameter()),
-                        Say.mm("listed", choice.listed()),
-                        Say.mm("clearance", choice.clearance())),
-                    Expected.doubt(choice.source()).orElse("")))
+        .map(choice -> planned(joint, hole, choice))
         .orElseGet(
             () ->
                 Finding.of(
                     Weight.CAUTION,
                     NAME,
                     "No drill at hand makes a "
-                        + fit
+                        + word(hole.fit())
                         + " hole for "
                         + joint.thread().designation()
                         + "."));
+  }
+
+  private static Finding planned(
+      JointCase joint, Joint.ClearanceHole hole, ClearanceChoice choice) {
+    String listed =
+        choice.fit() == hole.fit()
+            ? "the " + word(hole.fit()) + " hole listed is "
+            : "no "
+                + word(hole.fit())
+                + " hole is listed for "
+                + joint.thread().designation()
+                + ", and the "
+                + word(choice.fit())
+                + " one is ";
+    return new Finding(
+        choice.fit() == hole.fit() ? Weight.NOTE : Weight.CAUTION,
+        NAME,
+        choice.drill().name()
+            + " passes it with "
+            + Say.allowanceMm(choice.clearance().millimetres())
+            + " of clearance; "
+            + listed
+            + Say.size(choice.listed())
+            + ".",
+        List.of(
+            Say.mm("clearanceDrill", choice.drill().diameter()),
+            Say.mm("listed", choice.listed()),
+            Say.mm("clearance", choice.clearance())),
+        Expected.doubt(choice.source()).orElse(""));
+  }
+
+  private static String word(ClearanceFit fit) {
+    return fit.name().toLowerCase(Locale.ROOT);
   }
 
   /** Compares what the clearance allows with what two holes placed on their own will need. */

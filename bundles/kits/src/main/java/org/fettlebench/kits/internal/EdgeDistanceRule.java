@@ -9,6 +9,7 @@ import org.fettlebench.kits.Finding.Weight;
 import org.fettlebench.kits.JointCase;
 import org.fettlebench.kits.JointRule;
 import org.fettlebench.measure.Point;
+import org.fettlebench.measure.Tolerances;
 
 /** Says when a hole is so near an edge that it may tear out. */
 final class EdgeDistanceRule implements JointRule {
@@ -37,7 +38,8 @@ final class EdgeDistanceRule implements JointRule {
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     double diameters = distance / joint.thread().major().millimetres();
-    if (!(diameters < LEAST_DIAMETERS)) {
+    if (!(distance
+        < LEAST_DIAMETERS * joint.thread().major().millimetres() - Tolerances.GEOMETRY_SLACK_MM)) {
       return List.of();
     }
     return List.of(

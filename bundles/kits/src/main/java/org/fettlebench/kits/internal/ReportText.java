@@ -57,6 +57,10 @@ final class ReportText {
       lines.add("  kit says   " + what.note());
     }
     for (Finding finding : joint.findings()) {
+      if (finding.rule().equals(Cautions.PRESSURE)) {
+        lines.add("  " + padded("caution") + "pressure: this holds pressure; see the end.");
+        continue;
+      }
       lines.add("  " + padded(finding.weight().word()) + finding.rule() + ": " + finding.spoken());
     }
     for (SeatCure cure : joint.cures().stream().limit(MOST_CURES).toList()) {

@@ -2,9 +2,10 @@ package org.fettlebench.kits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
+import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Finding.Weight;
 import org.fettlebench.kits.JointCase;
@@ -27,11 +28,20 @@ final class SeatRule implements JointRule {
     if (joint.joint().seat().isPresent() && joint.seat().isEmpty()) {
       findings.add(unanswered(joint));
     }
-    joint
-        .head()
-        .flatMap(head -> Optional.of(head.note()).filter(note -> !note.isBlank()))
-        .ifPresent(note -> findings.add(Finding.of(Weight.NOTE, "head", note)));
+    if (joint.seat().isPresent()) {
+      joint
+          .head()
+          .map(Head::note)
+          .filter(note -> !note.isBlank())
+          .ifPresent(note -> findings.add(Finding.of(Weight.NOTE, "head", sentence(note))));
+    }
     return findings;
+  }
+
+  private static String sentence(String note) {
+    return Character.toUpperCase(note.charAt(0))
+        + note.substring(1)
+        + (note.endsWith(".") ? "" : ".");
   }
 
   private static Finding verdict(SeatAnswer answer) {
@@ -44,7 +54,7 @@ final class SeatRule implements JointRule {
     String sentence =
         answer.question().head().title()
             + " "
-            + answer.verdict().word()
+            + phrase(answer.verdict())
             + ": "
             + room(answer)
             + "; "
@@ -65,6 +75,10 @@ final class SeatRule implements JointRule {
             Say.mm("governingDistance", answer.governing().distanceMm()),
             Say.mm("governingNeeded", answer.governing().neededMm())),
         answer.question().head().caveat());
+  }
+
+  private static String phrase(Verdict verdict) {
+    return verdict == Verdict.TIGHT ? "is tight" : verdict.word();
   }
 
   private static String room(SeatAnswer answer) {

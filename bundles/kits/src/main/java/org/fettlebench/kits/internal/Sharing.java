@@ -55,7 +55,7 @@ final class Sharing {
   }
 
   private void takeBetter(Exam exam) {
-    List<Ranked> found = substitutes.of(exam, pool);
+    List<Ranked> found = content(exam) ? List.of() : substitutes.of(exam, pool);
     ranked.put(exam, found);
     Optional<Ranked> best = found.stream().filter(Ranked::better).findFirst();
     best.ifPresent(
@@ -63,6 +63,16 @@ final class Sharing {
           better.put(exam, pool.take(each.substitute().fastener(), exam.joint().count()));
           pool.release(own.put(exam, List.of()));
         });
+  }
+
+  /**
+   * Returns whether the kit's own fasteners are all there and sit well, so that no other is sought.
+   */
+  private boolean content(Exam exam) {
+    boolean sits = exam.seat().map(answer -> answer.verdict() == Verdict.CLEARS).orElse(true);
+    return sits
+        && !exam.fastenerFails()
+        && FastenerPool.count(own.get(exam)) == exam.joint().count();
   }
 
   private void fillUp(Exam exam) {

@@ -36,10 +36,14 @@ final class Substitutes {
    * A substitute with its rank.
    *
    * @param substitute for the report
-   * @param rank how much it changes
+   * @param change what it changes
    * @param better whether it serves better than the kit's own and may be taken without asking
    */
-  record Ranked(Substitute substitute, Change.Rank rank, boolean better) {}
+  record Ranked(Substitute substitute, Change change, boolean better) {
+    private Change.Rank rank() {
+      return change.rank();
+    }
+  }
 
   List<Ranked> of(Exam exam, FastenerPool pool) {
     if (exam.known().isEmpty()) {
@@ -56,6 +60,8 @@ final class Substitutes {
     found.sort(
         Comparator.comparing((Ranked each) -> !each.better())
             .thenComparing(Ranked::rank)
+            .thenComparing(each -> !each.change().sameHead())
+            .thenComparing(each -> each.change().lengthDifference())
             .thenComparing(Substitutes::verdict)
             .thenComparing(each -> each.substitute().fastener().title()));
     return found.stream().limit(MOST).toList();
@@ -83,7 +89,7 @@ final class Substitutes {
     Substitute substitute = new Substitute(kind, change.get().words(), present, places, after);
     boolean better =
         present >= exam.joint().count() && change.get().easy() && improves(exam, after);
-    return Optional.of(new Ranked(substitute, change.get().rank(), better));
+    return Optional.of(new Ranked(substitute, change.get(), better));
   }
 
   /** Returns whether both are heads, both nuts, both washers or both studs. */
@@ -100,9 +106,14 @@ final class Substitutes {
         .orElse(style);
   }
 
+  /** Returns whether its length would be as bad as the kit's own fault, or a worry of its own. */
   private boolean fails(Exam exam, ScrewThread thread, Fastener kind) {
+    Finding.Weight allowed =
+        kind.length().equals(exam.joint().fastener().length())
+            ? Finding.Weight.CAUTION
+            : Finding.Weight.NOTE;
     return lengths.look(exam.joint(), thread, kind).stream()
-        .anyMatch(finding -> finding.weight() == Finding.Weight.FAULT);
+        .anyMatch(finding -> finding.weight().compareTo(allowed) > 0);
   }
 
   private Optional<SeatAnswer> after(Exam exam, ScrewThread thread, Fastener kind) {

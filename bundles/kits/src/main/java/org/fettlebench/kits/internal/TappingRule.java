@@ -116,22 +116,34 @@ final class TappingRule implements JointRule {
           List.of(),
           standing);
     }
-    TappingChoice choice = best.get();
     return new Finding(
         Weight.NOTE,
         NAME,
-        asked
-            + choice.drill().name()
-            + " leaves "
-            + Say.percent(choice.percentOfThread())
-            + choice
-                .percentAsDrilled()
-                .map(p -> ", about " + Say.percent(p) + " as drills cut")
-                .orElse("")
-            + ".",
+        asked + chosen(best.get()) + aside(joint.tapping().get(0), best.get()) + ".",
         List.of(
-            Say.mm("tappingDrill", choice.drill().diameter()),
-            new Finding.Figure("percentOfThread", choice.percentOfThread())),
+            Say.mm("tappingDrill", best.get().drill().diameter()),
+            new Finding.Figure("percentOfThread", best.get().percentOfThread())),
         standing);
+  }
+
+  private static String chosen(TappingChoice choice) {
+    return choice.drill().name()
+        + " leaves "
+        + Say.percent(choice.percentOfThread())
+        + choice
+            .percentAsDrilled()
+            .map(percent -> ", about " + Say.percent(percent) + " as drills cut")
+            .orElse("");
+  }
+
+  /** Says why a drill that is nearer to what was asked is not taken. */
+  private static String aside(TappingChoice nearest, TappingChoice chosen) {
+    return nearest.drill().equals(chosen.drill())
+        ? ""
+        : "; "
+            + nearest.drill().name()
+            + " would be nearer with "
+            + Say.percent(nearest.percentOfThread())
+            + nearest.concern().map(concern -> ", but " + concern).orElse("");
   }
 }

@@ -1,5 +1,6 @@
 package org.fettlebench.kits.internal;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -73,8 +74,12 @@ final class ToolRack {
         return choice.map(found -> pick(found, found.drill(), state));
       }
     }
-    return trade.holes().tapping(thread, percent, trade.drills().catalogue()).stream()
+    List<TappingChoice> catalogue =
+        trade.holes().tapping(thread, percent, trade.drills().catalogue());
+    return catalogue.stream()
+        .filter(TappingRule::sound)
         .findFirst()
+        .or(() -> catalogue.stream().findFirst())
         .map(found -> new Pick<>(found, State.NOT_HELD, NOT_HELD));
   }
 
@@ -90,11 +95,14 @@ final class ToolRack {
         .map(found -> new Pick<>(found, State.NOT_HELD, NOT_HELD));
   }
 
+  /** Where a list names no such fit, the medium one is taken, or else the one it has. */
   private Optional<ClearanceChoice> ofFit(
-      ScrewThread thread, ClearanceFit fit, java.util.Collection<DrillSize> from) {
+      ScrewThread thread, ClearanceFit fit, Collection<DrillSize> from) {
     return trade.holes().clearance(thread, from).stream()
-        .filter(choice -> choice.fit() == fit)
-        .findFirst();
+        .min(
+            Comparator.comparing((ClearanceChoice choice) -> choice.fit() != fit)
+                .thenComparing(choice -> choice.fit() != ClearanceFit.MEDIUM)
+                .thenComparing(ClearanceChoice::fit));
   }
 
   private <T> Pick<T> pick(T choice, DrillSize drill, State state) {
