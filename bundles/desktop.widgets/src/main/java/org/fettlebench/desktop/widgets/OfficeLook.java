@@ -52,6 +52,7 @@ public final class OfficeLook implements Look {
     }
     dark = newDark;
     scale = newScale;
+    NativeTheme.prefer(dark);
     colours = java.util.Arrays.stream(dark ? DARK : LIGHT).mapToObj(OfficeLook::colour).toList();
     fonts =
         List.of(

@@ -36,6 +36,7 @@ final class PageList extends Canvas {
     addListener(SWT.Paint, event -> paint(event.gc));
     addListener(SWT.MouseDown, this::click);
     addListener(SWT.MouseMove, event -> hover(event.y / row()));
+    addListener(SWT.MouseEnter, event -> hover(event.y / row()));
     addListener(SWT.MouseExit, event -> hover(-1));
     addListener(SWT.KeyDown, this::key);
     addListener(SWT.Traverse, event -> event.doit = leavesByTab(event));
@@ -142,9 +143,8 @@ final class PageList extends Canvas {
   }
 
   private void click(Event event) {
-    int index = event.y / row();
-    if (event.button == 1 && index < slots.size()) {
-      chosen.accept(slots.get(index));
+    if (event.button == 1 && hovered >= 0 && hovered < slots.size()) {
+      chosen.accept(slots.get(hovered));
     }
   }
 

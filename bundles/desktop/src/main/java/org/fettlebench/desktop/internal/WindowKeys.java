@@ -26,18 +26,23 @@ final class WindowKeys {
   }
 
   private boolean handled(Event event) {
-    if (event.stateMask == SWT.MOD1) {
+    if (modifiers(event) == SWT.MOD1) {
       return withControl(event);
     }
-    if (event.stateMask == SWT.ALT && event.keyCode >= '1' && event.keyCode <= '9') {
+    if (modifiers(event) == SWT.ALT && event.keyCode >= '1' && event.keyCode <= '9') {
       window.bring(event.keyCode - '1');
       return true;
     }
-    if (event.keyCode == SWT.F6 && (event.stateMask & ~SWT.SHIFT) == 0) {
+    if (event.keyCode == SWT.F6 && (modifiers(event) & ~SWT.SHIFT) == 0) {
       nextPart();
       return true;
     }
-    return event.keyCode == SWT.ESC && event.stateMask == 0 && window.complaints().hide();
+    return event.keyCode == SWT.ESC && modifiers(event) == 0 && window.complaints().hide();
+  }
+
+  /** A mouse button held at the same time changes nothing. */
+  private static int modifiers(Event event) {
+    return event.stateMask & SWT.MODIFIER_MASK;
   }
 
   private boolean withControl(Event event) {
