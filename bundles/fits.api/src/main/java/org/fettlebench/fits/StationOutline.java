@@ -50,7 +50,7 @@ public final class StationOutline {
     }
     List<Point> corners = new ArrayList<>();
     for (Station station : stations) {
-      corners.add(new Point(station.alongMm(), -station.nearMm()));
+      corners.add(new Point(station.alongMm(), 0 - station.nearMm()));
     }
     for (int i = stations.size() - 1; i >= 0; i--) {
       Station station = stations.get(i);

@@ -1,0 +1,82 @@
+package org.fettlebench.fits.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.fettlebench.drawing.Drawing;
+import org.fettlebench.drawing.Item;
+import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.SvgWriter;
+import org.fettlebench.drawing.Tone;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.measure.Point;
+import org.junit.jupiter.api.Test;
+
+class SeatPainterTest {
+  private final SeatAnswer answer =
+      new SeatChecker()
+          .check(
+              Bench.ask(
+                  Bench.with(
+                      Bench.seat(Bench.rectangle(20, 12), new Point(8, 6)),
+                      new Seat.Wall("barrel", new Point(0, 12), new Point(20, 12), 9, 1.5)),
+                  Bench.hexagon(7)));
+
+  @Test
+  void theGoverningFeatureIsThickAndCarriesItsFigure() {
+    Drawing drawing = new SeatPainter().draw(answer, LengthUnit.MILLIMETRE);
+
+    List<Item.Path> thick =
+        drawing.items().stream()
+            .filter(Item.Path.class::isInstance)
+            .map(Item.Path.class::cast)
+            .filter(path -> path.line() == LineKind.GOVERNING)
+            .toList();
+    assertEquals(1, thick.size());
+    assertEquals(List.of(new Point(0, 12), new Point(20, 12)), thick.get(0).points());
+    assertTrue(words(drawing).contains("barrel: 0.46 mm to spare"), words(drawing).toString());
+    assertTrue(words(drawing).contains("6.00 mm"), words(drawing).toString());
+    assertTrue(words(drawing).contains("20.00 mm"), words(drawing).toString());
+  }
+
+  @Test
+  void inchesWhenAsked() {
+    List<String> words = words(new SeatPainter().draw(answer, LengthUnit.INCH));
+
+    assertTrue(words.contains("0.787 in"), words.toString());
+    assertTrue(words.contains("barrel: 0.018 in to spare"), words.toString());
+  }
+
+  @Test
+  void allowedCentresAreTonedAndEverythingLiesInTheFrame() {
+    Drawing drawing = new SeatPainter().draw(answer, LengthUnit.MILLIMETRE);
+    Drawing.Frame frame = drawing.frame();
+
+    assertTrue(
+        drawing.items().stream()
+            .anyMatch(item -> item instanceof Item.Area area && area.tone() == Tone.ALLOWED));
+    for (Item item : drawing.items()) {
+      if (item instanceof Item.Path path) {
+        for (Point point : path.points()) {
+          assertTrue(point.xMm() > frame.minXMm() && point.xMm() < frame.maxXMm());
+          assertTrue(point.yMm() > frame.minYMm() && point.yMm() < frame.maxYMm());
+        }
+      }
+    }
+    assertTrue(SvgWriter.write(drawing, 120, 90).contains("barrel: 0.46 mm to spare"));
+  }
+
+  private static List<String> words(Drawing drawing) {
+    return drawing.items().stream()
+        .map(
+            item ->
+                item instanceof Item.Label label
+                    ? label.words()
+                    : item instanceof Item.Dimension dimension ? dimension.words() : "")
+        .filter(words -> !words.isEmpty())
+        .toList();
+  }
+}
