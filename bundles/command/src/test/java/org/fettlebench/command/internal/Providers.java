@@ -4,28 +4,47 @@ import static org.mockito.Mockito.mock;
 
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.internal.HeadTables;
+import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.internal.HoleMethodTable;
+import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.tooling.Drills;
+import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.internal.DrillRegistry;
+import org.fettlebench.tooling.internal.HoleChoice;
 import org.osgi.framework.BundleContext;
 
 /** The suite's own providers, put together without a framework. */
 public final class Providers {
-  private static final Tables TABLES = ShippedTables.of(ThreadRegistry.class, HeadTables.class);
+  private static final Tables TABLES =
+      ShippedTables.of(
+          ThreadRegistry.class, HeadTables.class, DrillRegistry.class, HoleMethodTable.class);
+  private static final ThreadRegistry REGISTRY = new ThreadRegistry(TABLES, Providers::faulty);
 
   /** The shipped threads. */
-  public static final Threads THREADS =
-      new ThreadRegistry(
-          TABLES,
-          (table, fault) -> {
-            throw fault;
-          });
+  public static final Threads THREADS = REGISTRY;
 
   /** The shipped heads. */
   public static final Heads HEADS =
       new HeadTables(mock(BundleContext.class), TABLES, Providers::failed);
 
+  /** The shipped drills. */
+  public static final Drills DRILLS = new DrillRegistry(TABLES, Providers::faulty);
+
+  /** The choice of holes. */
+  public static final HoleChooser HOLES = new HoleChoice(TABLES, REGISTRY, Providers::faulty);
+
+  /** The shipped ways of placing a hole. */
+  public static final HoleMethods METHODS =
+      new HoleMethodTable(mock(BundleContext.class), TABLES, Providers::failed);
+
   private Providers() {}
+
+  private static void faulty(Table table, RuntimeException fault) {
+    throw fault;
+  }
 
   private static void failed(Object contribution, String doing, Throwable cause) {
     throw new AssertionError(doing, cause);
