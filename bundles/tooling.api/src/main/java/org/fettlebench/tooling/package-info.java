@@ -20,9 +20,9 @@
  * <h2>Tables of kind {@code clearance-holes}</h2>
  *
  * <p>Header {@code series}: ids of the thread series it is for, parted by commas. Columns {@code
- * major_mm} or {@code major_in}: the major diameter that tells the size; {@code close_mm}, {@code
- * medium_mm}, {@code free_mm} or the same in {@code _in}: the holes, any may be blank. A club's
- * table goes before the suite's own.
+ * major_mm} or {@code major_in}: the major diameter that tells the size (within 0.005 mm); {@code
+ * close_mm}, {@code medium_mm}, {@code free_mm} or the same in {@code _in}: the holes, any may be
+ * blank. A club's table goes before the suite's own.
  *
  * <h2>Tables of kind {@code thread-percent}</h2>
  *

@@ -23,6 +23,7 @@ final class DesignationText {
               + "[3-9][a-h](?:[3-9][a-h])?(?:\\s*/\\s*[3-9][a-h](?:[3-9][a-h])?)?$");
   private static final Pattern UNIFIED_CLASS =
       Pattern.compile("^(.*?\\S)(?:[\\s-]+|(?<=n[cf])|(?<=nef))[123][ab]$");
+  private static final Pattern PIPE_CLASS = Pattern.compile("^(g[\\s\\d/-]*\\d)[\\s-]*[ab]$");
   private static final Pattern NUMBER_SIGN =
       Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
   private static final Pattern WORDS_WITHOUT_WEIGHT =
@@ -44,6 +45,7 @@ final class DesignationText {
     text = text.replaceAll("(?<=\\d),(?=\\d)", ".");
     text = METRIC_CLASS.matcher(text).replaceFirst("$1");
     text = UNIFIED_CLASS.matcher(text).replaceFirst("$1");
+    text = PIPE_CLASS.matcher(text).replaceFirst("$1");
     text = NUMBER_SIGN.matcher(text).replaceAll("#");
     text = withoutDots(text);
     text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");

@@ -3,6 +3,7 @@ package org.fettlebench.threads.internal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
@@ -12,7 +13,8 @@ import org.fettlebench.threads.ThreadForm;
  *
  * @param exact ways that use the size as the series writes it
  * @param dashed ways without the series, with a dash before the threads per inch
- * @param loose ways with "No" added to or left off a number, or without the pitch
+ * @param loose ways with "No" added to or left off a number, without the pitch or with it behind
+ *     the series, or in decimal inches
  */
 record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
 
@@ -32,6 +34,13 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
     int pitchAt = size.indexOf('x');
     if (pitchAt > 0) {
       both(loose, size.substring(0, pitchAt), names);
+    }
+    loose.addAll(pitchLast(size, thread, names));
+    if (size.startsWith("m")) {
+      names.forEach(name -> loose.add(name + size.substring(1)));
+    }
+    if (thread.form() == ThreadForm.UNIFIED) {
+      decimalInches(thread, names, loose);
     }
     return new Spellings(exact, dashed, loose);
   }
@@ -64,6 +73,25 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
       return List.of(size, size + "x" + pitch, size + "-" + pitch);
     }
     return List.of();
+  }
+
+  /** Size, series, threads per inch: 1/4 BSF 26. */
+  private static List<String> pitchLast(String size, ScrewThread thread, List<String> names) {
+    if (thread.threadsPerInch().isEmpty()) {
+      return List.of();
+    }
+    String tpi = DesignationText.key(thread.threadsPerInch().get());
+    String base = size.replaceFirst("x.*", "");
+    return names.stream().map(name -> base + name + tpi).toList();
+  }
+
+  /** American drawings write .250-20 and .190-32. */
+  private static void decimalInches(ScrewThread thread, List<String> names, Set<String> loose) {
+    String size = DesignationText.key(String.format(Locale.ROOT, "%.4f", thread.major().inches()));
+    for (String whole : withPitch(size, thread)) {
+      both(loose, whole, names);
+      loose.add(whole);
+    }
   }
 
   private static void otherNumber(

@@ -110,7 +110,15 @@ class DesignationTest {
         "G 1/8 | G 1/8",
         "g1/8 | G 1/8",
         "1/8 BSP | G 1/8",
-        "G 1 1/4 | G 1 1/4"
+        "G 1 1/4 | G 1 1/4",
+        "G1/8A | G 1/8",
+        "G 1 1/4 - B | G 1 1/4",
+        "1/4 BSF 26 tpi | 1/4 BSF",
+        "1/4 ME 40 | 1/4 x 40 ME",
+        "3/8 ME 32 tpi | 3/8 x 32 ME",
+        "MF 6 x 0.75 | M6 x 0.75",
+        ".250-20 UNC-2A | 1/4-20 UNC",
+        "0.190-32 | #10-32 UNF"
       })
   void findsTheUsualWaysOfWriting(String typed, String designation) {
     assertEquals(designation, found(typed));

@@ -2,13 +2,16 @@ package org.fettlebench.tooling.internal;
 
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Table;
@@ -20,11 +23,14 @@ import org.fettlebench.tooling.ClearanceFit;
 final class ClearanceList {
   static final String KIND = "clearance-holes";
 
+  /** Lists round inch sizes to 0.01 mm; no two sizes of a series are as close as that. */
+  private static final Length SAME_SIZE = Length.ofNanometres(5_000);
+
   /** The holes of one size. */
   record Holes(Length major, Map<ClearanceFit, Length> byFit, Source source) {}
 
   private final Set<String> series;
-  private final Map<Length, Holes> byMajor = new HashMap<>();
+  private final NavigableMap<Length, Holes> byMajor = new TreeMap<>();
 
   private ClearanceList(Set<String> series, List<Holes> rows) {
     this.series = series;
@@ -65,8 +71,17 @@ final class ClearanceList {
   }
 
   Optional<Holes> of(ScrewThread thread) {
-    return series.contains(thread.series())
-        ? Optional.ofNullable(byMajor.get(thread.major()))
-        : Optional.empty();
+    if (!series.contains(thread.series())) {
+      return Optional.empty();
+    }
+    return Stream.of(byMajor.floorEntry(thread.major()), byMajor.ceilingEntry(thread.major()))
+        .filter(Objects::nonNull)
+        .map(Map.Entry::getValue)
+        .filter(holes -> sameSize(holes, thread))
+        .findFirst();
+  }
+
+  private static boolean sameSize(Holes holes, ScrewThread thread) {
+    return holes.major().minus(thread.major()).abs().compareTo(SAME_SIZE) <= 0;
   }
 }

@@ -316,6 +316,19 @@ class HoleChoiceTest {
   }
 
   @Test
+  void aListMayRoundAnInchSizeToHundredthsOfAMillimetre() throws IOException {
+    List<Table> tables = new ArrayList<>(OurTooling.TABLES.all());
+    // 3/16 in is 4.7625 mm.
+    tables.add(
+        table("clearance-holes", "# series: BSW\n", "major_mm,free_mm\n4.76,5.1\n4.755,5.2"));
+    HoleChoice holes =
+        new HoleChoice(FixedTables.of(tables), OurTooling.THREADS, OurTooling.NO_FAULTS);
+    assertTrue(
+        holes.clearance(thread("3/16 BSW"), OurTooling.DRILLS.catalogue()).stream()
+            .anyMatch(choice -> choice.listed().equals(Length.ofMillimetres(5.1))));
+  }
+
+  @Test
   void leavesOutFaultyTablesAndSaysWhy() throws IOException {
     List<String> reported = new ArrayList<>();
     List<Table> tables = new ArrayList<>(OurTooling.TABLES.all());
