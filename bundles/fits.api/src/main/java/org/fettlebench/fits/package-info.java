@@ -1,4 +1,39 @@
-/** Seats, walls, heads and holes: will the head sit where the hole must go? */
+/**
+ * Seats, walls, heads and holes: will the head sit where the hole must go, and how far may the hole
+ * be out?
+ *
+ * <p>A {@link org.fettlebench.fits.Seat} is the flat seen from above (x to the right, y away from
+ * the reader), a {@link org.fettlebench.fits.SeatedHead} what bears on it, and a {@link
+ * org.fettlebench.fits.SeatQuestion} both with the hole and the position error to be expected.
+ * {@link org.fettlebench.fits.Seats} answers it. All figures are {@code double} millimetres and
+ * radii of position error, never diameters of a zone; nothing is rounded but in the sentences of
+ * cures.
+ *
+ * <p>The room at a centre is the least, over all features, of its distance less what is needed
+ * there: for edges and walls the circle that the head sweeps (or the hexagon itself when it is set),
+ * for a wall the fillet at its foot besides, for hole metal the hole's radius and the metal wanted,
+ * on the upper face and on the far one, for hollows the same, for neighbours both circles. Allowed
+ * centres are those with room of 0 or more. The allowance at an allowed centre is its room, which is
+ * also its distance to the nearest centre that fails.
+ *
+ * <p>Results: figures are exact to 1e-6 mm for seats of straight edges, walls and round neighbours;
+ * arcs given as many short edges are as good as these follow them. {@link
+ * org.fettlebench.fits.SeatAnswer#allowed()} is for drawing: its arcs are broken into chords. A head
+ * that just touches has an allowance of 0, which does not foul. Answers depend on nothing but the
+ * question; corners may be given either way round from any of them.
+ *
+ * <p>Inputs: co-ordinates and sizes up to 100 000 mm; outlines of three corners or more that neither
+ * cross nor touch themselves. Anything else is refused with a {@link
+ * org.fettlebench.fits.SeatException} that names the corner, the value and the remedy. {@link
+ * org.fettlebench.fits.StationOutline} turns measured widths into an outline.
+ *
+ * <p>{@link org.fettlebench.fits.HoleMethods} lists ways of placing a hole from tables of kind
+ * {@code hole-methods}: columns {@code id}, {@code title}, {@code steps} (parted by {@code |}) and
+ * {@code sigma_mm}, the standard deviation of the error along x and along y. {@link
+ * org.fettlebench.fits.SeatDrawings} draws an answer. All three are found as services.
+ *
+ * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
+ */
 @Export
 @Version("1.0.0")
 package org.fettlebench.fits;

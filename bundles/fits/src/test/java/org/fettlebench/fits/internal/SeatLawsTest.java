@@ -172,8 +172,8 @@ class SeatLawsTest {
     SeatQuestion question = any(seed);
     Room room = new Plan(question).room();
     double best = seats.check(question).allowanceAtBestMm();
-    for (double x = -20; x <= 20; x += 0.25) {
-      for (double y = -20; y <= 20; y += 0.25) {
+    for (double x = -20; x <= 20; x += 0.5) {
+      for (double y = -20; y <= 20; y += 0.5) {
         assertTrue(room.at(x, y) <= best + EXACT, x + ", " + y);
       }
     }
