@@ -2,54 +2,60 @@ package org.fettlebench.command.internal.hole;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fettlebench.club.Stock;
+import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
 import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class HoleCommandsTest {
-  @TempDir static Path folder;
-  private static FreshClub club;
-  private static Session session;
+  private static final Session SESSION = session();
 
-  @BeforeAll
-  static void openTheClub() {
-    club = new FreshClub(folder);
-    club.receive(FreshClub.drill("4.0 mm", 4.0), "Stand / 4", 2);
-    club.receive(FreshClub.drill("3.8 mm", 3.8), "Stand / 4", 1);
-    club.receive(FreshClub.drill("4.9 mm", 4.9), "Stand / 5", 1);
-    club.receive(FreshClub.drill("3.9 mm", 3.9), "Stand / 4", 1, Condition.WORN, Optional.empty());
-    long lent = club.receive(FreshClub.drill("4.1 mm", 4.1), "Stand / 4", 1);
-    club.stock().lend(lent, 1, "Ben", Optional.empty());
-    session =
-        new Session(
-            new DrillNear(Providers.DRILLS, club.stock()),
-            new DrillShow(Providers.DRILLS, club.stock()),
-            new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, club.stock()));
+  private static Session session() {
+    Stock stock = mock(Stock.class);
+    when(stock.lines())
+        .thenReturn(
+            List.of(
+                line("4.0 mm", 4.0, "Stand / 4", Condition.GOOD, 0),
+                line("3.8 mm", 3.8, "Stand / 4", Condition.GOOD, 0),
+                line("4.9 mm", 4.9, "Stand / 5", Condition.GOOD, 0),
+                line("3.9 mm", 3.9, "Stand / 4", Condition.WORN, 0),
+                line("4.1 mm", 4.1, "Stand / 4", Condition.GOOD, 1)));
+    return new Session(
+        new DrillNear(Providers.DRILLS, stock),
+        new DrillShow(Providers.DRILLS, stock),
+        new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, stock));
   }
 
-  @AfterAll
-  static void closeTheClub() {
-    club.close();
+  private static StockLine line(
+      String name, double mm, String place, Condition condition, int lent) {
+    return new StockLine(
+        1,
+        FreshClub.drill(name, mm),
+        place,
+        condition,
+        1,
+        lent,
+        lent > 0 ? "Ben" : "",
+        Optional.empty());
   }
 
   private static Map<String, Object> data(String... words) throws IOException {
-    Answer answer = session.type(words);
+    Answer answer = SESSION.type(words);
     assertEquals("", answer.err());
     return JSON.std.mapFrom(answer.out());
   }
@@ -94,7 +100,7 @@ class HoleCommandsTest {
 
   @Test
   void saysPlainlyWhenNoDrillWillDo() {
-    Answer answer = session.type("hole", "plan", "12", "BA", "--percent", "70");
+    Answer answer = SESSION.type("hole", "plan", "12", "BA", "--percent", "70");
     assertEquals(1, answer.status());
     assertTrue(answer.out().contains("no drill that leaves a usable thread; --catalogue"));
   }
@@ -114,7 +120,7 @@ class HoleCommandsTest {
       assertEquals(1.201721, number(hole, "pointLengthMm"), 0.000001);
       assertEquals(20 - number(hole, "drillTipMm"), number(hole, "leftMm"), 0.000002);
     }
-    Answer through = session.type(append(words, "9 mm", "--depth", "8 mm", "--lead", "bottoming"));
+    Answer through = SESSION.type(append(words, "9 mm", "--depth", "8 mm", "--lead", "bottoming"));
     assertEquals(1, through.status());
     assertTrue(through.out().contains("\"breaksThrough\" : true"), through.out());
   }
@@ -127,7 +133,7 @@ class HoleCommandsTest {
 
   @Test
   void thePlanCarriesItsCautionAndWhereThePerCentComesFrom() {
-    String text = session.type("hole", "plan", "2", "BA", "--material", "brass").out();
+    String text = SESSION.type("hole", "plan", "2", "BA", "--material", "brass").out();
     assertTrue(text.contains("of thread wanted in brass; "), text);
     assertTrue(text.contains("\nCaution: Clamp the work"), text);
   }
@@ -148,7 +154,7 @@ class HoleCommandsTest {
         "drill near 5/32 --count 0|--count \"0\" is no whole number from 1 to 100",
       })
   void refusesWhatCannotBe(String typed, String message) {
-    Answer answer = session.type(typed.split(" "));
+    Answer answer = SESSION.type(typed.split(" "));
     assertEquals(2, answer.status());
     assertEquals("", answer.out());
     assertTrue(answer.err().startsWith(message), answer.err());
@@ -178,12 +184,12 @@ class HoleCommandsTest {
 
   @Test
   void showsADrillWithAllItsNamesAndWhereItIs() {
-    String text = session.type("drill", "show", "4.1", "mm").out();
+    String text = SESSION.type("drill", "show", "4.1", "mm").out();
     assertTrue(text.contains("Stand / 4: 0, and 1 out: Ben"), text);
-    String worn = session.type("drill", "show", "3.9", "mm").out();
+    String worn = SESSION.type("drill", "show", "3.9", "mm").out();
     assertTrue(worn.contains("Stand / 4: 1 worn"), worn);
-    assertTrue(session.type("drill", "show", "No", "60").out().endsWith("not held\n"));
-    String letter = session.type("drill", "show", "E").out();
+    assertTrue(SESSION.type("drill", "show", "No", "60").out().endsWith("not held\n"));
+    String letter = SESSION.type("drill", "show", "E").out();
     assertTrue(letter.contains("1/4 in"), letter);
   }
 }
