@@ -41,7 +41,9 @@ final class TappingRank {
           wantedPercent + " per cent of thread is outside above 0 to " + (int) MOST_PERCENT);
     }
     Comparator<DrillSize> closest =
-        Comparator.comparingDouble(drill -> Math.abs(percent(drill) - wantedPercent));
+        // To a millionth of a per cent, so that the rounding of doubles decides nothing.
+        Comparator.comparingLong(
+            drill -> Math.round(1e6 * Math.abs(percent(drill) - wantedPercent)));
     return from.stream()
         .distinct()
         .filter(drill -> percent(drill) >= LEAST_PERCENT && percent(drill) <= MOST_PERCENT)

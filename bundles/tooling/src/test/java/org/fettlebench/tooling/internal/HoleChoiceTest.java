@@ -50,6 +50,17 @@ class HoleChoiceTest {
     assertEquals(Optional.empty(), best.concern());
   }
 
+  /** 4.9 and 5.1 mm lie alike to either side of what 5 mm leaves; the larger eases the tap. */
+  @Test
+  void ofTwoEquallyCloseTheLargerGoesFirst() {
+    double wanted = thread("M6").percentOfThread(Length.ofMillimetres(5));
+    for (List<DrillSize> held :
+        List.of(
+            List.of(drill("4.9 mm"), drill("5.1 mm")), List.of(drill("5.1 mm"), drill("4.9 mm")))) {
+      assertEquals("5.1 mm", HOLES.tapping(thread("M6"), wanted, held).get(0).drill().name());
+    }
+  }
+
   @Test
   void saysWhenTheDrillIsOutsideTheLimitsOfTheClass() {
     List<TappingChoice> choices =
