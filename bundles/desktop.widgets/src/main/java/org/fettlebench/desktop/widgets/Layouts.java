@@ -133,7 +133,7 @@ public final class Layouts {
 
   /** Returns a push button; an ampersand in its text marks the letter for Alt. */
   public static Button button(Composite parent, Look look, String text, Runnable pressed) {
-    Button button = new Button(parent, SWT.PUSH);
+    Button button = new PadButton(parent);
     button.setFont(look.text());
     button.setBackground(look.sheet());
     button.setForeground(look.ink());

@@ -162,7 +162,9 @@ final class ListTable<T> {
     } else if (command && event.keyCode == 'a') {
       table.selectAll();
       table.notifyListeners(SWT.Selection, new Event());
-    } else if ((event.stateMask & SWT.MODIFIER_MASK) == 0 && event.keyCode == SWT.ARROW_UP && onFirstRow()) {
+    } else if ((event.stateMask & SWT.MODIFIER_MASK) == 0
+        && event.keyCode == SWT.ARROW_UP
+        && onFirstRow()) {
       typed.accept("");
     } else if (isLetter(event)) {
       typed.accept(String.valueOf(event.character));

@@ -194,6 +194,17 @@ public final class LongList<T> extends Composite {
         .collect(Collectors.joining("\n", heads + "\n", "\n"));
   }
 
+  /** Prints the shown rows with their heads, after asking for a printer. */
+  public void print(String title) {
+    List<List<String>> cells =
+        worker.model().shown().stream()
+            .map(item -> columns.stream().map(c -> c.text().apply(item)).toList())
+            .toList();
+    List<String> heads = columns.stream().map(c -> c.head().get()).toList();
+    new ListPrinter(title, heads, cells, columns.stream().map(Column::figures).toList())
+        .print(desk);
+  }
+
   /** Returns the model now shown. */
   public ListModel<T> model() {
     return worker.model();

@@ -16,7 +16,9 @@ final class ComplaintStrip extends Composite {
   ComplaintStrip(Composite parent, Look look) {
     super(parent, SWT.NONE);
     setBackground(look.sheet());
-    setLayout(Layouts.grid(3, 0));
+    var grid = Layouts.grid(3, 0);
+    grid.marginRight = Layouts.GAP;
+    setLayout(grid);
     Composite bar = new Composite(this, SWT.NO_FOCUS);
     bar.setBackground(look.bad());
     GridData upright = new GridData(SWT.FILL, SWT.FILL, false, true);
@@ -25,7 +27,7 @@ final class ComplaintStrip extends Composite {
     bar.setLayoutData(upright);
     words = Layouts.text(this, look, "");
     ((GridData) words.getLayoutData()).verticalAlignment = SWT.CENTER;
-    close = Layouts.button(this, look, "Rea&d", this::hide);
+    close = Layouts.button(this, look, "&Close", this::hide);
     close.setToolTipText("Take this message away (Esc)");
     GridData data = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
     data.exclude = true;

@@ -19,6 +19,7 @@ import org.slf4j.LoggerFactory;
 final class MainWindow {
   private static final Logger LOG = LoggerFactory.getLogger(MainWindow.class);
   private static final int SAVE_MS = 1_500;
+  private static final int SHOW_WORK_MS = 250;
 
   private final Display display;
   private final Wishes wishes;
@@ -30,6 +31,7 @@ final class MainWindow {
   private final Shell shell;
   private final WindowParts parts;
   private final MenuBar menus;
+  private final Runnable showLater = this::showLater;
   private String wantedPage;
 
   MainWindow(Display display, Wishes wishes, Memory memory, Faults faults) {
@@ -39,7 +41,7 @@ final class MainWindow {
     this.appearance = new Appearance(memory, display);
     this.works = new Works(display);
     this.troubles = new Troubles(faults, this::pages, sentence -> complaints().show(sentence));
-    this.shell = new Shell(display, SWT.SHELL_TRIM);
+    this.shell = new Shell(display, wishes.picture().isPresent() ? SWT.NO_TRIM : SWT.SHELL_TRIM);
     shell.setText("Fettlebench");
     this.parts = new WindowParts(this, troubles);
     this.menus = new MenuBar(this);
@@ -47,7 +49,7 @@ final class MainWindow {
     if (!wishes.picturePage().isEmpty()) {
       wantedPage = wishes.picturePage();
     }
-    works.onChange(names -> status().running(names));
+    works.onChange(this::showRunning);
     parts.area().onChange(this::areaChanged);
     parts.area().onGone(this::pageGone);
     shell.addListener(SWT.Close, event -> closing());
@@ -96,6 +98,21 @@ final class MainWindow {
         // The window goes on: one failing page must not take a person's work with it.
         troubles.unexpected(thrown);
       }
+    }
+  }
+
+  /** Work that is over in a moment is not shown: nothing flickers. */
+  private void showRunning() {
+    if (works.idle()) {
+      status().running(works.names());
+    } else {
+      display.timerExec(SHOW_WORK_MS, showLater);
+    }
+  }
+
+  private void showLater() {
+    if (!shell.isDisposed()) {
+      status().running(works.names());
     }
   }
 

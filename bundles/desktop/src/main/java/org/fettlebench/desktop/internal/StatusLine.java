@@ -24,6 +24,7 @@ final class StatusLine extends Composite {
     grid.marginHeight = 3;
     setLayout(grid);
     happened = oneLine(look);
+    happened.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
     undo = Layouts.button(this, look, "Undo", undone);
     undo.setToolTipText("Take back what was last done (Ctrl+Z)");
     running = oneLine(look);
@@ -33,6 +34,7 @@ final class StatusLine extends Composite {
     stop.setToolTipText("Stop what is running (Ctrl+.)");
     undo.setVisible(false);
     stop.setVisible(false);
+    addListener(SWT.Resize, event -> place());
   }
 
   private Label oneLine(Look look) {
@@ -51,6 +53,15 @@ final class StatusLine extends Composite {
     happened.setText(Layouts.escaped(sentence));
     happened.setToolTipText(sentence);
     undo.setVisible(false);
+    place();
+  }
+
+  /** Lets the sentence have up to two thirds of the line, so that Undo stands right behind it. */
+  private void place() {
+    int natural = happened.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+    int most = getClientArea().width * 2 / 3;
+    ((GridData) happened.getLayoutData()).widthHint = most > 0 ? Math.min(natural, most) : natural;
+    layout();
   }
 
   /** Says what just happened and offers to take it back. */

@@ -21,7 +21,7 @@ final class Works {
   private final AtomicInteger number = new AtomicInteger();
   private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::named);
   private final List<Work<?>> running = new ArrayList<>();
-  private Consumer<List<String>> shown = names -> {};
+  private Runnable changed = () -> {};
 
   Works(Display display) {
     this.display = display;
@@ -33,9 +33,14 @@ final class Works {
     return thread;
   }
 
-  /** Is told the names of what is running, each time that changes. */
-  void onChange(Consumer<List<String>> listener) {
-    shown = listener;
+  /** Is told each time something begins or ends. */
+  void onChange(Runnable listener) {
+    changed = listener;
+  }
+
+  /** Returns the names of what is running. */
+  List<String> names() {
+    return running.stream().map(work -> work.what).toList();
   }
 
   /**
@@ -90,7 +95,7 @@ final class Works {
   }
 
   private void tell() {
-    shown.accept(running.stream().map(work -> work.what).toList());
+    changed.run();
   }
 
   /** Interrupts what runs and lets the threads end. */

@@ -203,7 +203,8 @@ class WindowTest {
               },
               done -> one.calls.add("done"));
           begun.await();
-          assertTrue(trial.window.status().running().startsWith("Checking the kit"));
+          trial.robot.pumpUntil(
+              "it is shown", () -> trial.window.status().running().startsWith("Checking the kit"));
           trial.robot.press('.', SWT.MOD1);
           trial.robot.pumpUntil("it has stopped", () -> interrupted.getCount() == 0);
           assertEquals("Stopped: Checking the kit.", trial.window.status().said());

@@ -1,0 +1,198 @@
+package org.fettlebench.desktop.modules.internal;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.Page;
+import org.fettlebench.desktop.widgets.Column;
+import org.fettlebench.desktop.widgets.FilterField;
+import org.fettlebench.desktop.widgets.Layouts;
+import org.fettlebench.desktop.widgets.ListModel;
+import org.fettlebench.desktop.widgets.LongList;
+import org.fettlebench.desktop.widgets.Split;
+import org.fettlebench.modules.Module;
+import org.fettlebench.modules.Modules;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** What is installed, what each module adds, and whether it works. */
+@Component
+public final class ModulesPage implements Page {
+  private static final String ID = "modules";
+  private static final int MOST_FOUND = 5;
+
+  private final Modules modules;
+  private Desk desk;
+  private ModuleAdding adding;
+  private Label summary;
+  private Button libraries;
+  private FilterField filter;
+  private LongList<Module> list;
+  private ModuleCard card;
+  private List<Module> known = List.of();
+  private String wanted = "";
+
+  /** Made by Declarative Services. */
+  @Activate
+  public ModulesPage(@Reference Modules modules) {
+    this.modules = modules;
+  }
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public String title() {
+    return "Modules";
+  }
+
+  @Override
+  public int order() {
+    return 90;
+  }
+
+  @Override
+  public Control create(Composite parent, Desk newDesk) {
+    desk = newDesk;
+    adding = new ModuleAdding(desk, modules);
+    Composite page = Layouts.page(parent, desk.look());
+    summary = Layouts.answer(page, desk.look(), "");
+    Layouts.text(
+        page,
+        desk.look(),
+        "A module is a jar in the modules folder. It appears here as soon as it lies there and goes"
+            + " when it is taken away. It runs with all the rights of the suite, so let in only"
+            + " what comes from a maker you trust.");
+    actions(page);
+    Split split = new Split(page, desk, SWT.HORIZONTAL, ID, "sash");
+    left(split.form());
+    card = new ModuleCard(split.form(), desk.look(), this::leaveOutOrLetIn);
+    split.share(60, 40);
+    return page;
+  }
+
+  private void actions(Composite page) {
+    Composite line = Layouts.columns(page, 3);
+    Layouts.button(line, desk.look(), "&Add a module \u2026", adding::ask);
+    Layouts.button(line, desk.look(), "&Open modules folder", adding::openFolder);
+    libraries = new Button(line, SWT.CHECK);
+    libraries.setText("Show &libraries made by others");
+    libraries.setFont(desk.look().text());
+    libraries.setForeground(desk.look().ink());
+    libraries.setBackground(line.getBackground());
+    libraries.setSelection(desk.remembered(ID, "libraries", "no").equals("yes"));
+    libraries.addListener(SWT.Selection, event -> showLibraries());
+  }
+
+  private void showLibraries() {
+    desk.remember(ID, "libraries", libraries.getSelection() ? "yes" : "no");
+    fill();
+  }
+
+  private void left(Composite form) {
+    Composite left = Layouts.columns(form, 1);
+    filter = Layouts.wide(new FilterField(left, desk, "name, maker, what it adds"));
+    list =
+        Layouts.fill(new LongList<>(left, desk, ID, "modules", columns()))
+            .keyedBy(Module::symbolicName)
+            .whenEmpty("No module is installed. \u201cAdd a module \u2026\u201d lets one in.")
+            .onSelect(chosen -> card.show(chosen.stream().findFirst()));
+    filter.narrows(list);
+  }
+
+  private static List<Column<Module>> columns() {
+    return List.of(
+        Column.<Module>words("Module", 30, Module::title),
+        Column.<Module>words("State", 20, ModuleWords::word)
+            .marked(module -> Optional.of(ModuleWords.mark(module))),
+        Column.<Module>words("Adds", 26, ModuleWords::adds),
+        Column.<Module>words("By", 16, ModuleWords::by),
+        Column.<Module>words("Since", 18, module -> ModuleWords.day(module.since()))
+            .orderedBy(java.util.Comparator.comparing(Module::since)),
+        Column.<Module>words("Version", 12, Module::version));
+  }
+
+  @Override
+  public void refresh() {
+    desk.work("Looking at the modules", modules::installed, this::take);
+  }
+
+  private void take(List<Module> installed) {
+    if (list.isDisposed()) {
+      return;
+    }
+    known = installed;
+    summary.setText(Layouts.escaped(ModuleWords.summary(installed)));
+    fill();
+    if (!wanted.isEmpty() && select(wanted)) {
+      wanted = "";
+    } else if (list.selection().isEmpty() && list.model().size() > 0) {
+      list.selectRow(0);
+    }
+  }
+
+  private void fill() {
+    boolean all = libraries.getSelection();
+    list.items(known.stream().filter(module -> all || !module.library()).toList());
+    card.show(list.selection().stream().findFirst());
+  }
+
+  private boolean select(String symbolicName) {
+    return list.select(symbolicName);
+  }
+
+  private void leaveOutOrLetIn(Module module) {
+    boolean letIn = ModuleWords.leftOut(module);
+    change(module, letIn);
+    String sentence = module.title() + (letIn ? " is let in again." : " is left out.");
+    desk.say(sentence, () -> change(module, !letIn));
+  }
+
+  private void change(Module module, boolean enabled) {
+    desk.work(
+        (enabled ? "Letting in " : "Leaving out ") + module.title(),
+        () -> {
+          modules.enable(module.symbolicName(), enabled);
+          return modules.installed();
+        },
+        this::take);
+  }
+
+  @Override
+  public void focus() {
+    list.setFocus();
+  }
+
+  @Override
+  public List<Found> find(String typed) {
+    return ListModel.of(known, module -> module.title() + "\n" + module.description())
+        .filtered(typed)
+        .shown()
+        .stream()
+        .filter(module -> !module.library())
+        .limit(MOST_FOUND)
+        .map(module -> new Found(ID, module.symbolicName(), module.title(), module.description()))
+        .toList();
+  }
+
+  @Override
+  public void show(Found found) {
+    filter.type("");
+    if (!select(found.key())) {
+      wanted = found.key();
+    }
+  }
+
+  @Override
+  public void print() {
+    list.print("Modules");
+  }
+}
