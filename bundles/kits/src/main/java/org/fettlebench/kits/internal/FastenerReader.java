@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fettlebench.kits.Fastener;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
+import org.tomlj.TomlTable;
 
 /** Reads a fastener of a kit file, as a text or as a table. */
 final class FastenerReader {
@@ -22,7 +23,17 @@ final class FastenerReader {
     if (value.isEmpty()) {
       return Optional.empty();
     }
-    return value.get() instanceof String text ? ofText(section, text) : ofTable(section);
+    if (value.get() instanceof String text) {
+      return ofText(section, text);
+    }
+    if (value.get() instanceof TomlTable) {
+      return ofTable(section);
+    }
+    section.fault(
+        "fastener",
+        "must be a text or a table, not " + Section.kind(value.get()),
+        GoodsWords.EXAMPLE);
+    return Optional.empty();
   }
 
   private Optional<Fastener> ofText(Section section, String text) {

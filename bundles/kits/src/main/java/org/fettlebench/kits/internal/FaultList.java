@@ -29,7 +29,7 @@ final class FaultList {
   }
 
   void add(At at, Object value, String wrong, String remedy) {
-    faults.add(new Fault(file, at.line(), at.column(), shortened(value), wrong, remedy));
+    faults.add(new Fault(file, at.line(), at.column(), shortened(value), wrong, sentence(remedy)));
   }
 
   /** Adds a fault for something that is not there at all. */
@@ -69,6 +69,12 @@ final class FaultList {
       all.sort(Comparator.comparingInt(Fault::line).thenComparingInt(Fault::column));
       throw new FaultyFileException(all.stream().distinct().toList());
     }
+  }
+
+  private static String sentence(String remedy) {
+    return remedy.isEmpty()
+        ? remedy
+        : Character.toUpperCase(remedy.charAt(0)) + remedy.substring(1);
   }
 
   private static String shortened(Object value) {

@@ -65,7 +65,7 @@ public class KitFilesService implements KitFiles {
           "Write it as TOML: key = \"text\", key = 3, [table], [[table of a list]]");
     }
     FaultList faults = new FaultList(file);
-    Optional<T> read = reader.apply(new Section(toml, START, "the file", new Reading(faults)));
+    Optional<T> read = reader.apply(new Section(toml, START, Section.FILE, new Reading(faults)));
     faults.besides(syntax).throwIfAny();
     return read.orElseThrow(
         () -> new IllegalStateException(file + " was neither read nor refused"));

@@ -2,6 +2,7 @@ package org.fettlebench.kits.internal;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.fettlebench.kits.internal.FaultList.At;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthReader;
@@ -12,6 +13,8 @@ import org.fettlebench.measure.MeasureException;
 final class Reading {
   /** Beyond this no bench reaches; it also keeps geometry far from the limits of its numbers. */
   private static final Length LONGEST = Length.ofNanometres(100_000 * Length.NM_PER_MM);
+
+  private static final String REMEDY = "Write a length with its unit, such as \"3.97 mm\"";
 
   private final FaultList faults;
   private Optional<LengthUnit> bare = Optional.empty();
@@ -46,23 +49,23 @@ final class Reading {
       faults.add(at, value, name + " is beyond 100 m", "Check the unit");
     } catch (MeasureException refused) {
       String[] said = refused.getMessage().split("; ", 2);
-      faults.add(
-          at,
-          Section.shown(value),
-          name + ": " + said[0],
-          said.length > 1 ? said[1].substring(0, 1).toUpperCase() + said[1].substring(1) : REMEDY);
+      // The value stands before the message already.
+      String wrong = said[0].replaceFirst("^'" + Pattern.quote(shown(value)) + "' ", "");
+      faults.add(at, shown(value), name + " " + wrong, said.length > 1 ? said[1] : REMEDY);
     }
     return Optional.empty();
   }
 
-  private static final String REMEDY = "Write a length with its unit, such as \"3.97 mm\"";
+  private static String shown(Object value) {
+    return Section.shown(value).strip();
+  }
 
   private Length lengthOf(Object value) {
     if (value instanceof String text) {
       return bare.isPresent() ? LengthReader.read(text, bare.get()) : LengthReader.read(text);
     }
     if (!(value instanceof Number number)) {
-      throw new MeasureException("a length is wanted, not " + Section.kind(value) + "; " + REMEDY);
+      throw new MeasureException("must be a length, not " + Section.kind(value) + "; " + REMEDY);
     }
     if (!Double.isFinite(number.doubleValue())) {
       throw new MeasureException("is no finite number; " + REMEDY);

@@ -73,7 +73,7 @@ final class ReportText {
   private String verdict(JointReport joint) {
     return joint
         .seat()
-        .map(seat -> seat.verdict().word() + ", allowance " + allowance(seat))
+        .map(seat -> SeatRule.phrase(seat.verdict()) + ", allowance " + allowance(seat))
         .orElse(joint.joint().seat().isPresent() ? "seat not checked" : "no measured seat");
   }
 
@@ -90,7 +90,12 @@ final class ReportText {
             + other.place()
             + other
                 .after()
-                .map(seat -> "; then " + seat.verdict().word() + ", allowance " + allowance(seat))
+                .map(
+                    seat ->
+                        "; then it "
+                            + SeatRule.phrase(seat.verdict())
+                            + ", allowance "
+                            + allowance(seat))
                 .orElse(""));
   }
 

@@ -77,7 +77,8 @@ final class SeatRule implements JointRule {
         answer.question().head().caveat());
   }
 
-  private static String phrase(Verdict verdict) {
+  /** Returns a verdict as a verb. */
+  static String phrase(Verdict verdict) {
     return verdict == Verdict.TIGHT ? "is tight" : verdict.word();
   }
 

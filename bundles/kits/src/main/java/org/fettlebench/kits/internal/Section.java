@@ -15,6 +15,9 @@ import org.tomlj.TomlTable;
  * in the end which keys nobody asked for.
  */
 final class Section {
+  /** Title of what holds all tables. */
+  static final String FILE = "the file";
+
   private final TomlTable table;
   private final At at;
   private final String title;
@@ -171,8 +174,7 @@ final class Section {
       fault(key, key + " must be a table, not " + kind(value.get()), "Write " + key + " = { ... }");
       return Optional.empty();
     }
-    return value.map(
-        found -> new Section((TomlTable) found, at(key), key + " of " + title, reading));
+    return value.map(found -> new Section((TomlTable) found, at(key), titleOf(key), reading));
   }
 
   /** Returns the tables of a list, such as all {@code [[joint]]}. */
@@ -227,9 +229,15 @@ final class Section {
   static String shown(Object value) {
     return value instanceof TomlTable table
         ? table.toMap().keySet().toString()
-        : value instanceof TomlArray array
-            ? array.toList().size() + " entries"
-            : String.valueOf(value);
+        : value instanceof TomlArray array ? entries(array) : String.valueOf(value);
+  }
+
+  private static String entries(TomlArray array) {
+    return array.size() + (array.size() == 1 ? " entry" : " entries");
+  }
+
+  private String titleOf(String key) {
+    return title.equals(FILE) ? "[" + key + "]" : key + " of " + title;
   }
 
   static String kind(Object value) {
