@@ -27,6 +27,11 @@ public final class Data {
     return map;
   }
 
+  /** Returns a text, absent when it is empty. */
+  public static Optional<String> said(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
   /** Returns a length in millimetres, exactly. */
   public static BigDecimal mm(Length length) {
     return plain(BigDecimal.valueOf(length.nanometres(), 6));

@@ -89,6 +89,12 @@ final class Guide {
           .map(Usage::words)
           .toList();
     }
-    return near.stream().limit(MOST_SUGGESTIONS).map(Near::words).toList();
+    // What is much farther than the nearest was hardly meant.
+    int farthest = near.get(0).distance() + 1;
+    return near.stream()
+        .takeWhile(one -> one.distance() <= farthest)
+        .limit(MOST_SUGGESTIONS)
+        .map(Near::words)
+        .toList();
   }
 }

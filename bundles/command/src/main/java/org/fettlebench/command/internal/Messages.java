@@ -6,7 +6,8 @@ import java.util.List;
 final class Messages {
   static final String HEAD =
       "fettlebench: checks a casting kit joint by joint against what the club holds.\n"
-          + "Say the words of a command; --help after them tells more, with an example.";
+          + "Say the words of a command; --help after them tells more, with an example.\n"
+          + "\"fettlebench desktop\" opens the window.";
   static final String FOOT =
       "Every command knows  --json  (for machines),  --unit mm|in  (shown first, and meant by\n"
           + "numbers without a unit),  --data DIR  (the club's folder)  and  --help.\n"

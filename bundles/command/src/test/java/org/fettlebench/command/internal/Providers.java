@@ -5,7 +5,19 @@ import static org.mockito.Mockito.mock;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.SeatDrawings;
+import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.internal.HoleMethodTable;
+import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.fits.internal.SeatPainter;
+import org.fettlebench.kits.KitCheck;
+import org.fettlebench.kits.KitFiles;
+import org.fettlebench.kits.KitReports;
+import org.fettlebench.kits.StockFiles;
+import org.fettlebench.kits.internal.KitCheckService;
+import org.fettlebench.kits.internal.KitFilesService;
+import org.fettlebench.kits.internal.KitReportsService;
+import org.fettlebench.kits.internal.StockFilesService;
 import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.Threads;
@@ -39,6 +51,27 @@ public final class Providers {
   /** The shipped ways of placing a hole. */
   public static final HoleMethods METHODS =
       new HoleMethodTable(mock(BundleContext.class), TABLES, Providers::failed);
+
+  /** The seat check. */
+  public static final Seats SEATS = new SeatChecker();
+
+  /** The drawing of seats. */
+  public static final SeatDrawings DRAWINGS = new SeatPainter();
+
+  /** The reader of kit and seat files. */
+  public static final KitFiles KIT_FILES =
+      new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
+
+  /** The reader of stock lists. */
+  public static final StockFiles STOCK_FILES =
+      new StockFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
+
+  /** The kit check. */
+  public static final KitCheck KIT_CHECK =
+      new KitCheckService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, Providers::failed);
+
+  /** The wording of kit reports. */
+  public static final KitReports KIT_REPORTS = new KitReportsService();
 
   private Providers() {}
 

@@ -9,6 +9,7 @@ import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.Footnotes;
 import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fasteners.Heads;
@@ -70,7 +71,8 @@ public final class HeadShow implements Command {
                 "across corners" + in,
                 "height" + in,
                 "washer face" + in,
-                "source");
+                "");
+    Footnotes notes = new Footnotes();
     for (Head head : listed) {
       columns.row(
           head.style(),
@@ -78,9 +80,10 @@ public final class HeadShow implements Command {
           figure(Optional.of(head.acrossCorners()), unit),
           figure(head.height(), unit),
           figure(head.washerFace(), unit),
-          Figures.source(head.source()) + (head.note().isEmpty() ? "" : "; " + head.note()));
+          notes.mark(
+              Figures.source(head.source()) + (head.note().isEmpty() ? "" : "; " + head.note())));
     }
-    return columns.text();
+    return columns.text() + notes.text();
   }
 
   private static String figure(Optional<Length> length, LengthUnit unit) {
@@ -99,7 +102,7 @@ public final class HeadShow implements Command {
         "heightIn", head.height().map(Data::in),
         "washerFaceMm", head.washerFace().map(Data::mm),
         "washerFaceIn", head.washerFace().map(Data::in),
-        "note", head.note(),
+        "note", Data.said(head.note()),
         "source", Figures.sourceData(head.source()));
   }
 }

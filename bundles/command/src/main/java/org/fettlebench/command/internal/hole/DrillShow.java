@@ -86,6 +86,6 @@ public final class DrillShow implements Command {
         "condition", line.condition().name().toLowerCase(java.util.Locale.ROOT),
         "present", line.present(),
         "lent", line.lent(),
-        "holder", line.holder());
+        "holder", Data.said(line.holder()));
   }
 }

@@ -121,7 +121,7 @@ public final class HolePlan implements Command {
     if (depth.isEmpty() || tapping.isEmpty()) {
       return List.of();
     }
-    DrillSize drill = tapping.get(0).drill();
+    DrillSize drill = Plan.suggested(tapping).orElseThrow().drill();
     double point = pointDegrees(call);
     try {
       return leads(call).stream()

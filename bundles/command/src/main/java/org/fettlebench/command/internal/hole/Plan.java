@@ -1,6 +1,7 @@
 package org.fettlebench.command.internal.hole;
 
 import java.util.List;
+import java.util.Optional;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
@@ -31,9 +32,24 @@ record Plan(
   /** A few choices are a help, all are a burden. */
   static final int MOST_CHOICES = 6;
 
+  /**
+   * Returns the best drill to tap that raises no concern, else the best; empty when none will do.
+   */
+  Optional<TappingChoice> suggested() {
+    return suggested(tapping);
+  }
+
+  /** Returns the best choice that raises no concern, else the best; empty when there is none. */
+  static Optional<TappingChoice> suggested(List<TappingChoice> choices) {
+    return choices.stream()
+        .filter(choice -> choice.concern().isEmpty())
+        .findFirst()
+        .or(() -> choices.stream().findFirst());
+  }
+
   /** Returns whether there is no drill without a concern, or every blind hole breaks through. */
   boolean wanting() {
-    boolean noDrill = tapping.isEmpty() || tapping.get(0).concern().isPresent();
+    boolean noDrill = suggested().filter(choice -> choice.concern().isEmpty()).isEmpty();
     boolean through = !blind.isEmpty() && blind.stream().allMatch(BlindHole::breaksThrough);
     return noDrill || clearance.isEmpty() || through;
   }

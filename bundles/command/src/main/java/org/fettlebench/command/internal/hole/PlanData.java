@@ -23,9 +23,10 @@ final class PlanData {
     }
     return Data.of(
         "thread", plan.thread().designation(),
-        "material", plan.wanted().material(),
+        "material", Data.said(plan.wanted().material()),
         "wantedPercent", Data.rounded(plan.wanted().percent(), 3),
         "wantedPercentSource", plan.wanted().source().map(Figures::sourceData),
+        "suggested", plan.suggested().map(choice -> choice.drill().name()),
         "from", plan.catalogue() ? "catalogue" : "held",
         "tapping", plan.tapping().stream().map(choice -> tapping(choice, held)).toList(),
         "clearance", plan.clearance().stream().map(choice -> clearance(choice, held)).toList(),

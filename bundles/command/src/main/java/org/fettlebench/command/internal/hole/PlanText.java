@@ -4,9 +4,9 @@ import java.util.Locale;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.Footnotes;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
-import org.fettlebench.tables.Source;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.DrillSize;
@@ -50,9 +50,24 @@ final class PlanText {
       text.append(" in ").append(plan.wanted().material());
     }
     plan.wanted().source().ifPresent(source -> text.append("; ").append(Figures.source(source)));
+    plan.suggested().ifPresent(this::suggestion);
     text.append("\n100 % is a depth of thread of ")
         .append(plan.thread().form().percentDepthPerPitch())
         .append(" pitch, the convention of the form\n");
+  }
+
+  private void suggestion(TappingChoice choice) {
+    text.append("\nTap through ")
+        .append(DrillWords.names(choice.drill()))
+        .append(", ")
+        .append(LengthFormat.showBoth(choice.drill().diameter(), unit))
+        .append(": ")
+        .append(percent(choice.percentOfThread()))
+        .append(" of thread");
+    choice
+        .percentAsDrilled()
+        .ifPresent(p -> text.append(", about ").append(percent(p)).append(" as drilled"));
+    choice.concern().ifPresent(concern -> text.append("; but the ").append(concern));
   }
 
   private void tapping() {
@@ -90,15 +105,17 @@ final class PlanText {
     Columns columns =
         new Columns()
             .indent(2)
-            .right(2, 3, 4)
+            .right(2, 3, 4, 5)
             .row(
                 "fit",
                 "drill",
                 unit.symbol(),
                 other().symbol(),
                 "room " + unit.symbol(),
-                "held",
+                "listed " + unit.symbol(),
+"held",
                 "");
+    Footnotes notes = new Footnotes();
     for (ClearanceChoice choice : plan.clearance()) {
       columns.row(
           choice.fit().name().toLowerCase(Locale.ROOT),
@@ -106,15 +123,11 @@ final class PlanText {
           Figures.fine(choice.drill().diameter(), unit),
           Figures.fine(choice.drill().diameter(), other()),
           Figures.fine(choice.clearance(), unit),
+          Figures.fine(choice.listed(), unit),
           place(choice.drill()),
-          listed(choice));
+          notes.mark(Figures.source(choice.source())));
     }
-    text.append(columns.text()).append('\n');
-  }
-
-  private String listed(ClearanceChoice choice) {
-    Source source = choice.source();
-    return "listed " + LengthFormat.showBoth(choice.listed(), unit) + ", " + Figures.source(source);
+    text.append(columns.text()).append(notes.text().replace("\n", "\n  ")).append('\n');
   }
 
   private void blind() {
@@ -122,7 +135,7 @@ final class PlanText {
       return;
     }
     text.append("\nBlind hole, drill ")
-        .append(plan.tapping().get(0).drill().name())
+        .append(plan.suggested().orElseThrow().drill().name())
         .append(", point ")
         .append(plan.pointDegrees())
         .append("°, depths from the face in ")

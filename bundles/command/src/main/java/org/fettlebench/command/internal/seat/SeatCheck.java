@@ -38,6 +38,7 @@ public final class SeatCheck implements Command {
               "Checks whether a head sits where its hole must go, and what would cure it.",
               "seat check gland.seat.toml")
           .needs("FILE", "a seat file; - for piped in")
+          .option("--svg", "FILE", "write a drawing to scale there")
           .option(
               "--confidence", "P", "for more careful methods among the cures; 0.95 if not said");
 

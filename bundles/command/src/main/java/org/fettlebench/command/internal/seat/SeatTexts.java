@@ -99,7 +99,7 @@ final class SeatTexts {
         "sweepDiameterMm", Data.mm(question.head().sweepDiameterMm()),
         "acrossFlatsMm", maybe(question.head().acrossFlatsMm()).map(Data::mm),
         "heightMm", maybe(question.head().heightMm()).map(Data::mm),
-        "caveat", question.head().caveat());
+        "caveat", Data.said(question.head().caveat()));
   }
 
   private static Optional<Double> maybe(OptionalDouble value) {

@@ -45,19 +45,19 @@ final class StockTexts {
         "id", line.id(),
         "kind", word(line.goods().kind()),
         "name", line.goods().name(),
-        "thread", line.goods().thread(),
-        "style", line.goods().style(),
+        "thread", Data.said(line.goods().thread()),
+        "style", Data.said(line.goods().style()),
         "diameterMm", line.goods().diameter().map(Data::mm),
         "diameterIn", line.goods().diameter().map(Data::in),
         "lengthMm", line.goods().length().map(Data::mm),
         "lengthIn", line.goods().length().map(Data::in),
-        "material", line.goods().material(),
+        "material", Data.said(line.goods().material()),
         "place", line.place(),
         "condition", word(line.condition()),
         "quantity", line.quantity(),
         "present", line.present(),
         "lent", line.lent(),
-        "holder", line.holder(),
+        "holder", Data.said(line.holder()),
         "lowMark", line.lowMark());
   }
 
@@ -68,7 +68,7 @@ final class StockTexts {
         "kind", word(movement.kind()),
         "quantity", movement.quantity(),
         "at", movement.at().toString(),
-        "member", movement.member(),
-        "note", movement.note());
+        "member", Data.said(movement.member()),
+        "note", Data.said(movement.note()));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.CommandException;
@@ -27,8 +28,33 @@ final class StockWords {
 
   private static boolean all(StockLine line, List<String> typed, BiPredicate<String, String> same) {
     List<String> words = words(line);
-    return parts(typed).stream()
-        .allMatch(asked -> words.stream().anyMatch(word -> same.test(word, asked)));
+    List<String> asked = parts(typed);
+    for (int i = 0; i < asked.size(); i++) {
+      // A number belongs to the word behind it: "4 BA" is not "4" somewhere and "BA" elsewhere.
+      boolean pair = i + 1 < asked.size() && isNumber(asked.get(i)) && isName(asked.get(i + 1));
+      if (!stands(words, asked.subList(i, pair ? i + 2 : i + 1), same)) {
+        return false;
+      }
+      i += pair ? 1 : 0;
+    }
+    return true;
+  }
+
+  private static boolean stands(
+      List<String> words, List<String> run, BiPredicate<String, String> same) {
+    return IntStream.rangeClosed(0, words.size() - run.size())
+        .anyMatch(
+            at ->
+                IntStream.range(0, run.size())
+                    .allMatch(i -> same.test(words.get(at + i), run.get(i))));
+  }
+
+  private static boolean isNumber(String word) {
+    return word.matches("[0-9]+");
+  }
+
+  private static boolean isName(String word) {
+    return word.matches("[a-z]+");
   }
 
   private static List<String> words(StockLine line) {

@@ -1,0 +1,100 @@
+package org.fettlebench.command.internal;
+
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.fettlebench.command.Command;
+import org.fettlebench.command.internal.head.HeadShow;
+import org.fettlebench.command.internal.hole.DrillNear;
+import org.fettlebench.command.internal.hole.DrillShow;
+import org.fettlebench.command.internal.hole.HolePlan;
+import org.fettlebench.command.internal.kit.KitCheckCommand;
+import org.fettlebench.command.internal.kit.KitList;
+import org.fettlebench.command.internal.kit.KitRemove;
+import org.fettlebench.command.internal.seat.SeatCheck;
+import org.fettlebench.command.internal.stock.StockCount;
+import org.fettlebench.command.internal.stock.StockExport;
+import org.fettlebench.command.internal.stock.StockHistory;
+import org.fettlebench.command.internal.stock.StockList;
+import org.fettlebench.command.internal.stock.StockPutBack;
+import org.fettlebench.command.internal.stock.StockReceive;
+import org.fettlebench.command.internal.stock.StockScrap;
+import org.fettlebench.command.internal.stock.StockTake;
+import org.fettlebench.command.internal.stock.StockUndo;
+import org.fettlebench.command.internal.stock.ToolLend;
+import org.fettlebench.command.internal.stock.ToolOut;
+import org.fettlebench.command.internal.stock.ToolReturn;
+import org.fettlebench.command.internal.suite.About;
+import org.fettlebench.command.internal.suite.DbBackup;
+import org.fettlebench.command.internal.suite.ModuleLeaveOut;
+import org.fettlebench.command.internal.suite.ModuleLetIn;
+import org.fettlebench.command.internal.suite.ModuleList;
+import org.fettlebench.command.internal.thread.ThreadList;
+import org.fettlebench.command.internal.thread.ThreadShow;
+import org.fettlebench.modules.Modules;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.Version;
+
+/** Every command of the suite, over the real providers and one club. */
+public final class AllCommands {
+  private AllCommands() {}
+
+  /** Returns the commands for a club whose data is in a folder. */
+  public static Command[] of(FreshClub club, Path folder) {
+    Modules modules = mock(Modules.class);
+    when(modules.folder()).thenReturn(folder.resolve("modules"));
+    when(modules.installed()).thenReturn(List.of());
+    return new Command[] {
+      new ThreadShow(Providers.THREADS),
+      new ThreadList(Providers.THREADS),
+      new HeadShow(Providers.THREADS, Providers.HEADS),
+      new DrillNear(Providers.DRILLS, club.stock()),
+      new DrillShow(Providers.DRILLS, club.stock()),
+      new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, club.stock()),
+      new SeatCheck(
+          Providers.KIT_FILES,
+          Providers.SEATS,
+          Providers.METHODS,
+          Providers.DRAWINGS,
+          Providers.THREADS,
+          Providers.HEADS),
+      new KitCheckCommand(
+          Providers.KIT_FILES,
+          Providers.KIT_CHECK,
+          Providers.KIT_REPORTS,
+          club.stock(),
+          club.shelf()),
+      new KitList(club.shelf()),
+      new KitRemove(club.shelf()),
+      new StockList(club.stock()),
+      new StockReceive(club.stock(), Providers.STOCK_FILES),
+      new StockTake(club.stock()),
+      new StockPutBack(club.stock()),
+      new StockScrap(club.stock()),
+      new StockCount(club.stock()),
+      new StockUndo(club.stock()),
+      new StockHistory(club.stock()),
+      new StockExport(club.stock(), Providers.STOCK_FILES),
+      new ToolLend(club.stock()),
+      new ToolReturn(club.stock()),
+      new ToolOut(club.stock()),
+      new ModuleList(modules),
+      new ModuleLeaveOut(modules),
+      new ModuleLetIn(modules),
+      new DbBackup(club.engine()),
+      new About(context(folder), club.engine(), modules)
+    };
+  }
+
+  private static BundleContext context(Path folder) {
+    Bundle bundle = mock(Bundle.class);
+    when(bundle.getVersion()).thenReturn(new Version(0, 1, 0));
+    BundleContext context = mock(BundleContext.class);
+    when(context.getBundle()).thenReturn(bundle);
+    when(context.getProperty("fettlebench.data")).thenReturn(folder.toString());
+    return context;
+  }
+}
