@@ -51,7 +51,8 @@ public final class ListPrinter {
     }
   }
 
-  private int printOn(PrinterData chosen, String family) {
+  /** Prints on a printer and returns the number of sheets. */
+  int printOn(PrinterData chosen, String family) {
     Printer printer = new Printer(chosen);
     Font font = new Font(printer, new FontData(family, POINTS, SWT.NORMAL));
     Font strong = new Font(printer, new FontData(family, POINTS, SWT.BOLD));

@@ -19,7 +19,9 @@ public final class Section extends Composite {
     super(parent, SWT.NONE);
     this.look = look;
     this.title = title;
-    setLayout(Layouts.grid(1, 0));
+    var grid = Layouts.grid(1, 0);
+    grid.marginTop = Layouts.GAP;
+    setLayout(grid);
     setBackground(parent.getBackground());
     setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
     heading = Layouts.label(this, look.heading(), title);

@@ -34,6 +34,10 @@ public final class DesktopMain implements Callable<Integer> {
   public Integer call() {
     Wishes wishes = Wishes.from(context::getProperty);
     Memory memory = new Memory(wishes.data().resolve("desktop.properties"));
+    if (wishes.picture().isPresent()) {
+      memory.keepNothing();
+      wishes.pictureLook().forEach(memory::put);
+    }
     MainWindow window = new MainWindow(Display.getCurrent(), wishes, memory, faults);
     open.set(Optional.of(window));
     try {

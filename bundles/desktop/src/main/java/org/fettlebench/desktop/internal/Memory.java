@@ -24,6 +24,7 @@ final class Memory {
   private final Path file;
   private final Map<String, String> texts = Collections.synchronizedMap(new TreeMap<>());
   private volatile boolean changed;
+  private volatile boolean passing;
 
   Memory(Path file) {
     this.file = file;
@@ -67,9 +68,14 @@ final class Memory {
     }
   }
 
+  /** From now on changes are forgotten at the end: nothing is written any more. */
+  void keepNothing() {
+    passing = true;
+  }
+
   /** Writes the file if anything changed; may be called on any thread. */
   synchronized void save() {
-    if (changed) {
+    if (changed && !passing) {
       changed = false;
       try {
         Files.createDirectories(file.toAbsolutePath().getParent());

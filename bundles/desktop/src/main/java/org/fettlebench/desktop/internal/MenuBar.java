@@ -1,6 +1,7 @@
 package org.fettlebench.desktop.internal;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -43,18 +44,19 @@ final class MenuBar {
     return item;
   }
 
-  private static MenuItem choice(Menu menu, String text, boolean chosen, Runnable action) {
+  /** Adds a choice whose mark is set anew each time the menu opens, so that it is never stale. */
+  private static void choice(Menu menu, String text, BooleanSupplier chosen, Runnable action) {
     MenuItem item = new MenuItem(menu, SWT.RADIO);
     item.setText(text);
-    item.setSelection(chosen);
+    item.setSelection(chosen.getAsBoolean());
+    menu.addListener(SWT.Show, event -> item.setSelection(chosen.getAsBoolean()));
     item.addListener(
         SWT.Selection,
         event -> {
-          if (item.getSelection()) {
+          if (item.getSelection() && !chosen.getAsBoolean()) {
             action.run();
           }
         });
-    return item;
   }
 
   private static void separate(Menu menu) {
@@ -80,26 +82,17 @@ final class MenuBar {
 
   private void view() {
     Menu menu = menu("&View");
-    menu.addListener(SWT.Show, event -> fillView(menu));
-    fillView(menu);
-  }
-
-  /** Filled anew each time it opens, so that its marks are never stale. */
-  private void fillView(Menu menu) {
-    for (MenuItem item : menu.getItems()) {
-      item.dispose();
-    }
     Appearance now = window.appearance();
     add(menu, "Inch or &mm\tCtrl+U", SWT.MOD1 | 'U', window::otherUnit);
     choice(
         menu,
         "Lengths in &inches",
-        now.unit() == LengthUnit.INCH,
+        () -> now.unit() == LengthUnit.INCH,
         () -> window.unit(LengthUnit.INCH));
     choice(
         menu,
         "Lengths in mi&llimetres",
-        now.unit() == LengthUnit.MILLIMETRE,
+        () -> now.unit() == LengthUnit.MILLIMETRE,
         () -> window.unit(LengthUnit.MILLIMETRE));
     separate(menu);
     add(menu, "&Larger text\tCtrl++", SWT.MOD1 | '+', () -> window.textSize(now.neighbour(1)));
@@ -109,11 +102,11 @@ final class MenuBar {
         SWT.MOD1 | '-',
         () -> window.textSize(now.neighbour(-1)));
     for (int size : Appearance.sizes()) {
-      choice(menu, size + " %", now.textSize() == size, () -> window.textSize(size));
+      choice(menu, size + " %", () -> now.textSize() == size, () -> window.textSize(size));
     }
     separate(menu);
-    choice(menu, "Light &theme", !now.dark(), () -> window.dark(false));
-    choice(menu, "&Dark theme", now.dark(), () -> window.dark(true));
+    choice(menu, "Light &theme", () -> !now.dark(), () -> window.dark(false));
+    choice(menu, "&Dark theme", now::dark, () -> window.dark(true));
   }
 
   private void help() {

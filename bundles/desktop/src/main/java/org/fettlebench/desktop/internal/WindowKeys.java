@@ -26,7 +26,9 @@ final class WindowKeys {
   }
 
   private boolean handled(Event event) {
-    if (modifiers(event) == SWT.MOD1) {
+    // On many keyboards plus is Shift and the key of the equals sign.
+    boolean plus = event.keyCode == '=' && modifiers(event) == (SWT.MOD1 | SWT.SHIFT);
+    if (modifiers(event) == SWT.MOD1 || plus) {
       return withControl(event);
     }
     if (modifiers(event) == SWT.ALT && event.keyCode >= '1' && event.keyCode <= '9') {

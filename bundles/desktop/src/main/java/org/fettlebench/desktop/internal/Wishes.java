@@ -1,7 +1,9 @@
 package org.fettlebench.desktop.internal;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.eclipse.swt.graphics.Point;
 
@@ -14,6 +16,7 @@ import org.eclipse.swt.graphics.Point;
  * @param picture file for a picture of the window, which is then closed
  * @param picturePage page to be shown on the picture; empty for the one that opens
  * @param pictureSize outer size of the window on the picture
+ * @param pictureLook theme, text size and unit on the picture, as the window remembers them
  * @param measured whether to log when the window was usable
  * @param measuredOnly whether to close the window then
  */
@@ -24,6 +27,7 @@ record Wishes(
     Optional<Path> picture,
     String picturePage,
     Point pictureSize,
+    Map<String, String> pictureLook,
     boolean measured,
     boolean measuredOnly) {
 
@@ -43,8 +47,18 @@ record Wishes(
         picture.isEmpty() ? Optional.empty() : Optional.of(Path.of(picture)),
         text.apply("picture.page"),
         size(text.apply("picture.size")),
+        look(text),
         !text.apply("bench").isEmpty(),
         text.apply("bench.exit").equals("true"));
+  }
+
+  private static Map<String, String> look(Function<String, String> text) {
+    Map<String, String> look = new TreeMap<>();
+    look.put("theme", text.apply("picture.theme"));
+    look.put("textsize", text.apply("picture.text"));
+    look.put("unit", text.apply("picture.unit"));
+    look.values().removeIf(String::isEmpty);
+    return look;
   }
 
   private static Point size(String text) {

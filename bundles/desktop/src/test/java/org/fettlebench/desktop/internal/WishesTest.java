@@ -21,12 +21,14 @@ class WishesTest {
             "fettlebench.open", "demo",
             "fettlebench.picture", "/tmp/a.png",
             "fettlebench.picture.page", "stock",
-            "fettlebench.picture.size", "1920x1080");
+            "fettlebench.picture.size", "1920x1080",
+            "fettlebench.picture.theme", "dark");
     Wishes wishes = Wishes.from(properties::get);
     assertTrue(wishes.demo());
     assertEquals(Optional.of(Path.of("/tmp/a.png")), wishes.picture());
     assertEquals("stock", wishes.picturePage());
     assertEquals(new Point(1920, 1080), wishes.pictureSize());
+    assertEquals(Map.of("theme", "dark"), wishes.pictureLook());
   }
 
   @ParameterizedTest
