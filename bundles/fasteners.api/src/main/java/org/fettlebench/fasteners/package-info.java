@@ -21,9 +21,9 @@
  *
  * <p>Columns, each ending in {@code _mm} or {@code _in}: {@code major} (of the thread, by which a
  * row is found, within 0.005 mm, whatever the pitch), {@code across_flats} or {@code diameter},
- * {@code across_corners} (when blank: across flats / cos 30°, and the note says so), {@code height},
- * {@code washer_face}; and {@code size} for people, {@code source}, {@code standing}, {@code note}.
- * Of two tables with the same style and thread the suite's own stands.
+ * {@code across_corners} (when blank: across flats / cos 30°, and the note says so), {@code
+ * height}, {@code washer_face}; and {@code size} for people, {@code source}, {@code standing},
+ * {@code note}. Of two tables with the same style and thread the suite's own stands.
  *
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */

@@ -10,20 +10,20 @@
  * cures.
  *
  * <p>The room at a centre is the least, over all features, of its distance less what is needed
- * there: for edges and walls the circle that the head sweeps (or the hexagon itself when it is set),
- * for a wall the fillet at its foot besides, for hole metal the hole's radius and the metal wanted,
- * on the upper face and on the far one, for hollows the same, for neighbours both circles. Allowed
- * centres are those with room of 0 or more. The allowance at an allowed centre is its room, which is
- * also its distance to the nearest centre that fails.
+ * there: for edges and walls the circle that the head sweeps (or the hexagon itself when it is
+ * set), for a wall the fillet at its foot besides, for hole metal the hole's radius and the metal
+ * wanted, on the upper face and on the far one, for hollows the same, for neighbours both circles.
+ * Allowed centres are those with room of 0 or more. The allowance at an allowed centre is its room,
+ * which is also its distance to the nearest centre that fails.
  *
  * <p>Results: figures are exact to 1e-6 mm for seats of straight edges, walls and round neighbours;
  * arcs given as many short edges are as good as these follow them. {@link
- * org.fettlebench.fits.SeatAnswer#allowed()} is for drawing: its arcs are broken into chords. A head
- * that just touches has an allowance of 0, which does not foul. Answers depend on nothing but the
- * question; corners may be given either way round from any of them.
+ * org.fettlebench.fits.SeatAnswer#allowed()} is for drawing: its arcs are broken into chords. A
+ * head that just touches has an allowance of 0, which does not foul. Answers depend on nothing but
+ * the question; corners may be given either way round from any of them.
  *
- * <p>Inputs: co-ordinates and sizes up to 100 000 mm; outlines of three corners or more that neither
- * cross nor touch themselves. Anything else is refused with a {@link
+ * <p>Inputs: co-ordinates and sizes up to 100 000 mm; outlines of three corners or more that
+ * neither cross nor touch themselves. Anything else is refused with a {@link
  * org.fettlebench.fits.SeatException} that names the corner, the value and the remedy. {@link
  * org.fettlebench.fits.StationOutline} turns measured widths into an outline.
  *
