@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTError;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.GC;
@@ -38,16 +39,17 @@ public final class ListPrinter {
     this.figures = List.copyOf(figures);
   }
 
-  /** Asks for a printer and prints off the window's thread. */
+  /** Asks for a printer and prints; the window waits, since GTK prints on its own thread only. */
   public void print(Desk desk) {
     PrinterData chosen = new PrintDialog(desk.shell()).open();
-    if (chosen != null) {
-      String family = desk.look().text().getFontData()[0].getName();
-      desk.work(
-          "Printing " + title,
-          () -> printOn(chosen, family),
-          sheets ->
-              desk.say(title + ": " + Figures.count(sheets, "sheet", "sheets") + " printed."));
+    if (chosen == null) {
+      return;
+    }
+    try {
+      int sheets = printOn(chosen, desk.look().text().getFontData()[0].getName());
+      desk.say(title + ": " + Figures.count(sheets, "sheet", "sheets") + " printed.");
+    } catch (SWTError | IllegalStateException refused) {
+      desk.complain(title + " was not printed: " + refused.getMessage() + ".");
     }
   }
 
