@@ -1,6 +1,7 @@
 package org.fettlebench.kits.internal;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fettlebench.fits.Seat;
@@ -49,7 +50,7 @@ final class EdgeDistanceRule implements JointRule {
             "The hole's centre is "
                 + Say.sizeMm(distance)
                 + " from the edge, only "
-                + String.format(java.util.Locale.ROOT, "%.2f", diameters)
+                + String.format(Locale.ROOT, "%.2f", diameters)
                 + " diameters ("
                 + SOURCE
                 + ").",

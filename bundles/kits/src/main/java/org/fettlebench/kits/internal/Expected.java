@@ -1,5 +1,6 @@
 package org.fettlebench.kits.internal;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fettlebench.fasteners.Head;
@@ -43,11 +44,7 @@ final class Expected {
 
   /** Returns 0.95 as 95 %, 0.999 as 99.9 %. */
   static String percent(double chance) {
-    return java.math.BigDecimal.valueOf(chance)
-            .movePointRight(2)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+    return BigDecimal.valueOf(chance).movePointRight(2).stripTrailingZeros().toPlainString() + " %";
   }
 
   private static OptionalDouble optional(Optional<Length> length) {

@@ -1,5 +1,6 @@
 package org.fettlebench.kits.internal;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.kits.Fastener;
@@ -75,7 +76,7 @@ final class FastenerReader {
   Optional<String> style(Section section) {
     Optional<String> text = section.requiredText("style", "Write style = \"hexagon\"");
     Map<String, String> known = trade.styleWords();
-    Optional<String> style = text.map(words -> known.get(words.toLowerCase()));
+    Optional<String> style = text.map(words -> known.get(words.toLowerCase(Locale.ROOT)));
     if (text.isPresent() && style.isEmpty()) {
       section.fault(
           "style",

@@ -59,7 +59,7 @@ public class KitCheckService implements KitCheck {
     RuleBook rules = new RuleBook(trade.heads(), added, faults);
     Examiner examiner = new Examiner(trade, kit, holdings, rules);
     List<Exam> exams = kit.joints().stream().map(joint -> examine(examiner, joint)).toList();
-    return new Sharing(trade, kit, holdings, exams).report();
+    return new Sharing(trade, kit, holdings, exams, faults).report();
   }
 
   /** A joint that confuses the mathematics is a finding, not the end of the check. */

@@ -109,7 +109,7 @@ final class SeatFileReader {
           .faults()
           .addMissing(
               head.at(),
-              "head has neither thread and style nor a measured size",
+              "[head] has neither thread and style nor a measured size",
               "Write thread = \"2 BA\" and style = \"hexagon\", or across-flats = \"8.2 mm\","
                   + " or across-corners (the diameter, when round)");
       return Optional.empty();

@@ -2,9 +2,12 @@ package org.fettlebench.kits.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.Verdict;
@@ -19,6 +22,7 @@ import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
 import org.fettlebench.kits.internal.FastenerPool.Taken;
 import org.fettlebench.kits.internal.Substitutes.Ranked;
+import org.fettlebench.modules.Faults;
 
 /**
  * Shares the fasteners out among the joints: first each joint's own in file order, then better ones
@@ -26,15 +30,17 @@ import org.fettlebench.kits.internal.Substitutes.Ranked;
  */
 final class Sharing {
   private final Trade trade;
+  private final Faults faults;
   private final Kit kit;
   private final List<Exam> exams;
   private final FastenerPool pool;
   private final Substitutes substitutes;
-  private final Map<Exam, List<Taken>> own = new java.util.IdentityHashMap<>();
-  private final Map<Exam, List<Taken>> better = new java.util.IdentityHashMap<>();
-  private final Map<Exam, List<Ranked>> ranked = new java.util.IdentityHashMap<>();
+  private final Map<Exam, List<Taken>> own = new IdentityHashMap<>();
+  private final Map<Exam, List<Taken>> better = new IdentityHashMap<>();
+  private final Map<Exam, List<Ranked>> ranked = new IdentityHashMap<>();
 
-  Sharing(Trade trade, Kit kit, Holdings holdings, List<Exam> exams) {
+  Sharing(Trade trade, Kit kit, Holdings holdings, List<Exam> exams, Faults faults) {
+    this.faults = faults;
     this.trade = trade;
     this.kit = kit;
     this.exams = exams;
@@ -55,7 +61,10 @@ final class Sharing {
   }
 
   private void takeBetter(Exam exam) {
-    List<Ranked> found = content(exam) ? List.of() : substitutes.of(exam, pool);
+    List<Ranked> found =
+        content(exam)
+            ? List.of()
+            : orNone(exam, "seeking substitutes for joint ", () -> substitutes.of(exam, pool));
     ranked.put(exam, found);
     Optional<Ranked> best = found.stream().filter(Ranked::better).findFirst();
     best.ifPresent(
@@ -113,21 +122,33 @@ final class Sharing {
 
   private List<SeatCure> cures(Exam exam) {
     Optional<SeatAnswer> seat = exam.seat().filter(answer -> answer.verdict() != Verdict.CLEARS);
-    return seat.map(
-            answer ->
-                trade
-                    .seats()
-                    .cures(
-                        answer,
-                        substitutes.otherHeads(exam, pool),
-                        trade.methods().methods(),
-                        kit.confidence()))
+    return seat.map(answer -> orNone(exam, "seeking cures for joint ", () -> cures(exam, answer)))
         .orElse(List.of());
+  }
+
+  private List<SeatCure> cures(Exam exam, SeatAnswer answer) {
+    return trade
+        .seats()
+        .cures(
+            answer,
+            substitutes.otherHeads(exam, pool),
+            trade.methods().methods(),
+            kit.confidence());
+  }
+
+  /** What cannot be worked out for one joint is reported and left out; the check goes on. */
+  private <T> List<T> orNone(Exam exam, String doing, Supplier<List<T>> work) {
+    try {
+      return work.get();
+    } catch (RuntimeException refused) {
+      faults.report(this, doing + exam.joint().name(), refused);
+      return List.of();
+    }
   }
 
   private List<Fetch> fasteners(Exam exam) {
     List<Taken> taken = better.getOrDefault(exam, own.get(exam));
-    Map<String, Fetch> fetch = new java.util.LinkedHashMap<>();
+    Map<String, Fetch> fetch = new LinkedHashMap<>();
     for (Taken some : taken) {
       Fetch.State state = some.box().isBag() ? Fetch.State.IN_BAG : Fetch.State.IN;
       String key = some.box().place() + "|" + some.box().fastener();

@@ -2,6 +2,7 @@ package org.fettlebench.kits.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.fettlebench.fasteners.Head;
 import org.fettlebench.fasteners.HeadStyle;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.Fastener;
 import org.fettlebench.kits.Finding;
@@ -26,6 +28,9 @@ final class Substitutes {
 
   private final Trade trade;
   private final LengthRule lengths;
+
+  /** Answers for one joint by thread and style: the length does not matter to a seat. */
+  private final Map<List<String>, Optional<SeatAnswer>> seated = new HashMap<>();
 
   Substitutes(Trade trade) {
     this.trade = trade;
@@ -56,6 +61,7 @@ final class Substitutes {
       }
     }
     List<Ranked> found = new ArrayList<>();
+    seated.clear();
     kinds.forEach((kind, boxes) -> ranked(exam, kind, boxes).ifPresent(found::add));
     found.sort(
         Comparator.comparing((Ranked each) -> !each.better())
@@ -80,7 +86,9 @@ final class Substitutes {
         || fails(exam, thread.get(), kind)) {
       return Optional.empty();
     }
-    Optional<SeatAnswer> after = after(exam, thread.get(), kind);
+    Optional<SeatAnswer> after =
+        seated.computeIfAbsent(
+            List.of(kind.thread(), kind.style()), each -> after(exam, thread.get(), kind));
     if (exam.seat().isPresent() && (after.isEmpty() || worse(exam, after.get()))) {
       return Optional.empty();
     }
@@ -159,7 +167,7 @@ final class Substitutes {
   }
 
   /** Returns heads for the seat's cures: those that stock holds first, the least change first. */
-  List<org.fettlebench.fits.SeatedHead> otherHeads(Exam exam, FastenerPool pool) {
+  List<SeatedHead> otherHeads(Exam exam, FastenerPool pool) {
     Joint joint = exam.joint();
     ScrewThread thread = exam.known().orElseThrow().thread();
     String part = part(joint.fastener().style());

@@ -1,7 +1,9 @@
 package org.fettlebench.kits.internal;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,6 +41,7 @@ final class ToolRack {
   private final Trade trade;
   private final List<StockLine> lines;
   private final Map<State, Map<DrillSize, StockLine>> drills = new TreeMap<>();
+  private final Map<String, String> canonical = new HashMap<>();
 
   ToolRack(Trade trade, List<StockLine> lines) {
     this.trade = trade;
@@ -114,7 +117,7 @@ final class ToolRack {
    * lead asked (common practice, no source).
    */
   List<Fetch> taps(ScrewThread thread, Joint.TappedHole hole) {
-    return java.util.Arrays.stream(TapLead.values())
+    return Arrays.stream(TapLead.values())
         .filter(
             lead ->
                 hole.metal().isPresent()
@@ -122,6 +125,10 @@ final class ToolRack {
                     : lead != TapLead.BOTTOMING)
         .map(lead -> tap(thread, lead.name().toLowerCase(Locale.ROOT)))
         .toList();
+  }
+
+  private String canonical(String designation) {
+    return canonical.computeIfAbsent(designation, trade::canonical);
   }
 
   private Fetch tap(ScrewThread thread, String lead) {
@@ -133,7 +140,7 @@ final class ToolRack {
                 each ->
                     each.goods().style().equalsIgnoreCase(lead)
                         || each.goods().style().equalsIgnoreCase("set"))
-            .filter(each -> trade.canonical(each.goods().thread()).equals(thread.designation()))
+            .filter(each -> canonical(each.goods().thread()).equals(thread.designation()))
             .min(Comparator.comparing(each -> BEST_FIRST.indexOf(Held.state(each))));
     String what = thread.designation() + " " + lead + " tap";
     return line.map(

@@ -1,9 +1,13 @@
 package org.fettlebench.kits.internal;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.fettlebench.fasteners.Head;
+import org.fettlebench.fasteners.HeadStyle;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.Seats;
@@ -47,7 +51,7 @@ record Trade(
     List<String> ids = styles();
     ids.forEach(id -> words.put(id.replace('-', ' '), id));
     ids.forEach(id -> words.put(id, id));
-    heads.styles().forEach(style -> words.put(style.title().toLowerCase(), style.id()));
+    heads.styles().forEach(style -> words.put(style.title().toLowerCase(Locale.ROOT), style.id()));
     ALSO.forEach(
         (also, id) -> {
           if (ids.contains(id)) {
@@ -59,8 +63,7 @@ record Trade(
 
   /** Returns the ids of all known styles, those of the tables first. */
   List<String> styles() {
-    return java.util.stream.Stream.concat(
-            heads.styles().stream().map(style -> style.id()), java.util.stream.Stream.of(STUD))
+    return Stream.concat(heads.styles().stream().map(HeadStyle::id), Stream.of(STUD))
         .distinct()
         .toList();
   }
@@ -80,7 +83,7 @@ record Trade(
   }
 
   /** Returns the head of a fastener; absent for studs and for what no table has. */
-  Optional<org.fettlebench.fasteners.Head> head(Fastener fastener, ScrewThread thread) {
+  Optional<Head> head(Fastener fastener, ScrewThread thread) {
     return fastener.style().equals(STUD) ? Optional.empty() : heads.find(fastener.style(), thread);
   }
 }

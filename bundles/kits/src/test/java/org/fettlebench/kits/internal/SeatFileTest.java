@@ -1,0 +1,83 @@
+package org.fettlebench.kits.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.kits.FaultyFileException;
+import org.junit.jupiter.api.Test;
+
+class SeatFileTest {
+  private static final String SEAT =
+      """
+      [seat]
+      name = "land"
+      unit = "mm"
+      outline = [[0, 0], [20, 0], [20, 12], [0, 12.5]]
+      centre = [10, 6]
+      """;
+
+  private static List<String> faults(String text) {
+    return assertThrows(FaultyFileException.class, () -> Bench.FILES.readSeat("a", text))
+        .faults()
+        .stream()
+        .map(fault -> fault.line() + ":" + fault.column() + " " + fault.wrong())
+        .toList();
+  }
+
+  @Test
+  void aHeadAsMeasuredIsTaken() {
+    SeatQuestion question =
+        Bench.FILES.readSeat(
+            "a",
+            SEAT
+                + """
+                [head]
+                title = "filed hexagon"
+                across-flats = 8
+                height = "1/8"
+                flats-along-degrees = 30
+                [hole]
+                diameter = 4.8
+                method = "jig"
+                confidence = 0.99
+                """);
+    assertEquals(12.5, question.seat().outline().get(3).yMm());
+    // A hexagon's corners: 8 / cos 30 = 9.2376.
+    assertEquals(9.2376, question.head().sweepDiameterMm(), 0.00005);
+    assertEquals(3.175, question.head().heightMm().orElseThrow());
+    assertEquals(30, question.head().flatsAlongDegrees().orElseThrow());
+    // 0.05 mm per axis in a jig; Rayleigh's 99 % radius is sqrt(-2 ln 0.01) = 3.0349 of it.
+    assertEquals(0.15174, question.expectedErrorMm(), 0.000005);
+  }
+
+  @Test
+  void everyFaultIsTold() {
+    assertEquals(
+        List.of(
+            "1:1 the file has no hole",
+            "6:1 [head] has neither thread and style nor a measured size"),
+        faults(SEAT + "[head]\nheight = 3\n"));
+    assertEquals(
+        List.of(
+            "7:1 is no thread of a known series",
+            "8:1 is no known head, nut or washer",
+            "9:1 is no key that [head] has",
+            "11:1 diameter must be above 0 mm",
+            "12:1 is no known way of placing a hole",
+            "13:1 confidence must be a number above 0 and up to 1"),
+        faults(
+            SEAT
+                + """
+                [head]
+                thread = "2 BX"
+                style = "pentagon"
+                size = 3
+                [hole]
+                diameter = 0
+                method = "guess"
+                confidence = 2
+                """));
+  }
+}
