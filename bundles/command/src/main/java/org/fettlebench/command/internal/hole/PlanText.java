@@ -113,7 +113,7 @@ final class PlanText {
                 other().symbol(),
                 "room " + unit.symbol(),
                 "listed " + unit.symbol(),
-"held",
+                "held",
                 "");
     Footnotes notes = new Footnotes();
     for (ClearanceChoice choice : plan.clearance()) {
