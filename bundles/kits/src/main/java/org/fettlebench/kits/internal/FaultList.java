@@ -3,8 +3,6 @@ package org.fettlebench.kits.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.kits.FaultyFileException.Fault;
 
@@ -46,18 +44,16 @@ final class FaultList {
   }
 
   /**
-   * Leaves out what only follows from a line that could not be read: whatever is on that line, and
-   * whatever seems to be missing.
+   * Returns these faults together with lines that could not be read; what seems to be missing is
+   * then left out, since it may have stood on those.
    */
   FaultList besides(FaultList unreadable) {
-    Set<Integer> lines =
-        unreadable.faults.stream().map(Fault::line).collect(Collectors.toUnmodifiableSet());
     FaultList both = new FaultList(file);
     both.faults.addAll(unreadable.faults);
-    if (lines.isEmpty()) {
+    both.faults.addAll(faults);
+    if (unreadable.isEmpty()) {
       both.missing.addAll(missing);
     }
-    faults.stream().filter(fault -> !lines.contains(fault.line())).forEach(both.faults::add);
     return both;
   }
 

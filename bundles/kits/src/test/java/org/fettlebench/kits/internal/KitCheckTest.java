@@ -288,6 +288,64 @@ class KitCheckTest {
   }
 
   @Test
+  void substitutesAreRankedByWhatTheyChange() {
+    String stock =
+        STOCK
+            + "fastener,1 BA,hexagon,,3/8,steel,Drawer 1,good,9\n"
+            + "fastener,3 BA,hexagon,,3/8,steel,Drawer 2,good,9\n"
+            + "fastener,2 BA,hexagon,,1/2,steel,Drawer 3,good,9\n"
+            + "fastener,2 BA,round,,3/8,steel,Drawer 4,good,9\n"
+            + "fastener,2 BA,hexagon,,3/8,brass,Drawer 5,good,9\n"
+            + "fastener,2 BA,small-hexagon,,3/8,steel,Drawer 6,good,9\n"
+            + "fastener,2 BA,hexagon,,3/4,steel,Drawer 7,good,9\n"
+            + "fastener,2 BA,hexagon-nut,,,steel,Drawer 8,good,9\n";
+    JointReport joint =
+        only(
+            Bench.check(
+                HEAD
+                    + joint(
+                        "gland",
+                        "count = 2\nfastener = \"2 BA hexagon x 3/8 in steel\"\n"
+                            + "clearance = { fit = \"medium\", depth = \"3 mm\" }\n"
+                            + "tapped = { material = \"brass\", full-thread = \"12 mm\", metal ="
+                            + " \"30 mm\", lead = \"second\" }"),
+                stock));
+    assertEquals(Supply.SHORT, joint.supply());
+    // 3/4 in would reach 16 mm into 12 mm of thread; 1 BA and 3 BA differ by 12.8 per cent of 2 BA.
+    assertEquals(
+        List.of("Drawer 6", "Drawer 5", "Drawer 4", "Drawer 3"),
+        joint.substitutes().stream().map(JointReport.Substitute::place).toList());
+    assertEquals(
+        List.of(
+            "a hexagon one size smaller",
+            "brass in place of steel",
+            "round in place of hexagon",
+            "1/2 in long in place of 3/8 in"),
+        joint.substitutes().stream().map(JointReport.Substitute::change).toList());
+  }
+
+  @Test
+  void anotherThreadSaysWhatMustBeDrilledAnew() {
+    JointReport joint =
+        only(
+            Bench.check(
+                HEAD
+                    + joint(
+                        "gland",
+                        "count = 2\nfastener = \"2 BA hexagon x 12 mm steel\"\n"
+                            + "clearance = { fit = \"medium\", depth = \"3 mm\", drilled = \"4.8"
+                            + " mm\" }\n"
+                            + "tapped = { material = \"brass\", full-thread = \"12 mm\" }"),
+                STOCK + "fastener,M5,hexagon,,12 mm,steel,Drawer 1,good,9\n"));
+    assertEquals(
+        List.of(
+            "M5 in place of 2 BA, tap it M5 throughout, open the hole of 4.80 mm (0.189 in) out, it"
+                + " does not pass"),
+        joint.substitutes().stream().map(JointReport.Substitute::change).toList());
+    assertEquals(Supply.SHORT, joint.supply());
+  }
+
+  @Test
   void pressureIsSaidAtTheJointAndForTheKit() {
     KitReport report =
         Bench.check(
