@@ -1,0 +1,116 @@
+package org.fettlebench.command.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fettlebench.command.internal.Session.Answer;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Holds the keys of answers for machines, and the kinds of their values, to those once approved, so
+ * that programs written against them go on working. With {@code -Dguide.write=true} they are
+ * approved anew.
+ */
+class ApprovedDataTest {
+  private static final Path FILES = Path.of("src/test/resources/guide");
+  private static final Path APPROVED = Path.of("src/test/resources/approved");
+  private static final Set<String> UNITS =
+      Set.of("Mm", "In", "Percent", "Degrees", "PerInch", "Count", "Diameters");
+  // Numbers that count things or name them, and so have no unit.
+  private static final Set<String> COUNTS =
+      Set.of(
+          "id",
+          "lineId",
+          "quantity",
+          "present",
+          "lent",
+          "lowMark",
+          "line",
+          "column",
+          "count",
+          "threads",
+          "needed",
+          "scaleOneTo",
+          "confidence");
+
+  @TempDir static Path folder;
+  private static FreshClub club;
+  private static Session session;
+
+  @BeforeAll
+  static void openTheClub() {
+    club = new FreshClub(folder);
+    session = new Session(AllCommands.of(club, folder)).in(FILES.toAbsolutePath().toString());
+    assertEquals("", session.type("stock", "receive", "--file", "stock.csv").err());
+  }
+
+  @AfterAll
+  static void closeTheClub() {
+    club.close();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "thread-show, thread show 2 BA 1/4 BSF",
+    "thread-list, thread list",
+    "head-show, head show M6",
+    "drill-near, drill near 5/32",
+    "drill-show, drill show No 22",
+    "hole-plan, hole plan 2 BA --percent 65 --depth 5mm --metal 20mm",
+    "seat-check, seat check gland.seat.toml",
+    "kit-check, kit check pump.kit.toml",
+    "error, kit check faulty.kit.toml",
+    "stock-list, stock list",
+    "stock-take, stock take 1 1 --member Ann --note pump",
+    "stock-history, stock history 1",
+    "help, stock --help"
+  })
+  void theKeysAreThoseApproved(String name, String typed) throws IOException {
+    Answer answer = session.type((typed + " --json").split(" "));
+    Set<String> keys = new TreeSet<>();
+    flatten("", JSON.std.mapFrom(answer.out()), keys);
+    String told = String.join("\n", keys) + "\n";
+    Path file = APPROVED.resolve(name + ".txt");
+    if (Boolean.getBoolean("guide.write")) {
+      Files.createDirectories(APPROVED);
+      Files.writeString(file, told);
+    }
+    assertEquals(Files.readString(file), told);
+  }
+
+  private static void flatten(String where, Object value, Set<String> keys) {
+    if (value instanceof Map<?, ?> map) {
+      map.forEach((key, inner) -> flatten(where + "/" + key, inner, keys));
+    } else if (value instanceof List<?> list) {
+      list.forEach(inner -> flatten(where + "[]", inner, keys));
+    } else {
+      keys.add(where + ": " + kind(where, value));
+    }
+  }
+
+  private static String kind(String where, Object value) {
+    if (value instanceof Number) {
+      String key = where.substring(where.lastIndexOf('/') + 1);
+      assertTrue(
+          UNITS.stream().anyMatch(key::endsWith)
+              || key.equals("percentOfThread")
+              || COUNTS.contains(key)
+              || where.startsWith("/counts/"),
+          "a number without its unit in the key: " + where);
+      return "number";
+    }
+    return value instanceof Boolean ? "truth value" : "text";
+  }
+}

@@ -1,0 +1,93 @@
+package org.fettlebench.command.internal.seat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.fettlebench.command.internal.Providers;
+import org.fettlebench.command.internal.Session;
+import org.fettlebench.command.internal.Session.Answer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SeatCheckTest {
+  @TempDir Path folder;
+
+  private final Session session =
+      new Session(
+          new SeatCheck(
+              Providers.KIT_FILES,
+              Providers.SEATS,
+              Providers.METHODS,
+              Providers.DRAWINGS,
+              Providers.THREADS,
+              Providers.HEADS));
+
+  private static String square(double sideMm, String head) {
+    return """
+        [seat]
+        name = "boss"
+        unit = "mm"
+        outline = [[0, 0], [%1$s, 0], [%1$s, %1$s], [0, %1$s]]
+        centre = [%2$s, %2$s]
+
+        [head]
+        %3$s
+
+        [hole]
+        diameter = "4.9 mm"
+        method = "coordinate-table"
+        """
+        .formatted(sideMm, sideMm / 2, head);
+  }
+
+  // By hand: on a square of side s a head that sweeps d has an allowance of (s - d) / 2.
+  @ParameterizedTest
+  @CsvSource({"12, 9, clears, 1.5, 0", "9.1, 9, tight, 0.05, 0", "8.5, 9, fouls, -0.25, 1"})
+  void tellsAllowanceAndVerdict(
+      double side, String across, String verdict, double allowance, int status) throws IOException {
+    session.piped(square(side, "title = \"turned head\"\nacross-corners = \"" + across + " mm\""));
+    Answer answer = session.type("seat", "check", "-", "--json");
+    assertEquals("", answer.err());
+    assertEquals(status, answer.status());
+    Map<String, Object> data = JSON.std.mapFrom(answer.out());
+    assertEquals(verdict, data.get("verdict"));
+    assertEquals(allowance, ((Number) data.get("allowanceMm")).doubleValue(), 0.000002);
+    assertTrue(
+        session.type("seat", "check", "-").out().startsWith("boss, turned head: " + verdict));
+  }
+
+  @Test
+  void offersASmallerHeadOfTheSameThread() {
+    session.piped(square(9.2, "thread = \"2 BA\"\nstyle = \"hexagon\""));
+    String text = session.type("seat", "check", "-").out();
+    assertTrue(text.contains("\nCures, best first\n"), text);
+    assertTrue(text.contains("one size smaller"), text);
+  }
+
+  @Test
+  void writesADrawing() throws IOException {
+    session.piped(square(12, "thread = \"2 BA\"\nstyle = \"hexagon\""));
+    Path file = folder.resolve("boss.svg");
+    assertEquals(0, session.type("seat", "check", "-", "--svg", file.toString()).status());
+    assertTrue(Files.readString(file).startsWith("<svg "));
+    Answer nowhere = session.type("seat", "check", "-", "--svg", folder + "/none/boss.svg");
+    assertEquals(2, nowhere.status());
+    assertEquals("", nowhere.out());
+  }
+
+  @Test
+  void namesEveryFaultOfAFile() {
+    session.piped(square(12, "thread = \"2 BX\"\nstyle = \"hexagon\"").replace("method", "way"));
+    Answer faulty = session.type("seat", "check", "-");
+    assertEquals(2, faulty.status());
+    assertEquals("", faulty.out());
+    assertTrue(faulty.err().contains("2 BX") && faulty.err().contains("way"), faulty.err());
+  }
+}
