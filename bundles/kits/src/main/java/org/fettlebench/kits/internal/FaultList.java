@@ -3,6 +3,8 @@ package org.fettlebench.kits.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.kits.FaultyFileException.Fault;
 
@@ -44,14 +46,16 @@ final class FaultList {
   }
 
   /**
-   * Returns these faults together with lines that could not be read; what seems to be missing is
-   * then left out, since it may have stood on those.
+   * Returns these faults together with lines that could not be read, less what only follows from
+   * those: whatever else is on them, and whatever seems to be missing.
    */
   FaultList besides(FaultList unreadable) {
+    Set<Integer> lines =
+        unreadable.faults.stream().map(Fault::line).collect(Collectors.toUnmodifiableSet());
     FaultList both = new FaultList(file);
     both.faults.addAll(unreadable.faults);
-    both.faults.addAll(faults);
-    if (unreadable.isEmpty()) {
+    faults.stream().filter(fault -> !lines.contains(fault.line())).forEach(both.faults::add);
+    if (lines.isEmpty()) {
       both.missing.addAll(missing);
     }
     return both;
