@@ -18,6 +18,10 @@ import org.fettlebench.drawing.Item;
 final class DimensionPen {
   private static final double ARROW_MM = 2.6;
   private static final double ARROW_HALF_MM = 0.5;
+
+  /** How far past the line a figure stands that finds no room on it. */
+  static final double PAST_MM = 2 * ARROW_MM + 0.6;
+
   private static final double GAP_MM = 0.8;
   private static final double BEYOND_MM = 1.6;
 
@@ -29,33 +33,21 @@ final class DimensionPen {
     this.sheet = sheet;
   }
 
-  /** The dimension in pixels: ends of the line, unit vector along it, its length. */
-  private record Placed(
-      double x1, double y1, double x2, double y2, double alongX, double alongY, double length) {}
-
   void draw(GC gc, Item.Dimension dimension, DrawingView view, Rectangle surface) {
-    double fromX = view.x(dimension.from().xMm());
-    double fromY = view.y(dimension.from().yMm());
-    double toX = view.x(dimension.to().xMm());
-    double toY = view.y(dimension.to().yMm());
-    double length = Math.hypot(toX - fromX, toY - fromY);
-    double alongX = length > 0 ? (toX - fromX) / length : 1;
-    double alongY = length > 0 ? (toY - fromY) / length : 0;
-    // Left of from-to; rows run down, so the turn is the other way round on the surface.
-    double offX = alongY * sheet.paper(dimension.offsetMm());
-    double offY = -alongX * sheet.paper(dimension.offsetMm());
-    Placed line =
-        new Placed(fromX + offX, fromY + offY, toX + offX, toY + offY, alongX, alongY, length);
+    double off = sheet.paper(dimension.offsetMm());
+    DimensionLine line = DimensionLine.of(dimension, view, off);
+    double offX = line.alongY() * off;
+    double offY = -line.alongX() * off;
     Color ink = dimension.strong() ? DrawingSheet.GOVERNS : DrawingSheet.INK;
     gc.setForeground(ink);
     gc.setBackground(ink);
     pen(gc, dimension.strong() ? 0.45 : 0.25);
-    extension(gc, fromX, fromY, offX, offY);
-    extension(gc, toX, toY, offX, offY);
-    boolean outside = length < sheet.paper(3 * ARROW_MM);
+    extension(gc, line.x1() - offX, line.y1() - offY, offX, offY);
+    extension(gc, line.x2() - offX, line.y2() - offY, offX, offY);
+    boolean outside = line.length() < sheet.paper(3 * ARROW_MM);
     line(gc, line, outside ? sheet.paper(2 * ARROW_MM) : 0);
-    arrow(gc, line.x1, line.y1, line, outside ? -1 : 1);
-    arrow(gc, line.x2, line.y2, line, outside ? 1 : -1);
+    arrow(gc, line.x1(), line.y1(), line, outside ? -1 : 1);
+    arrow(gc, line.x2(), line.y2(), line, outside ? 1 : -1);
     figure(gc, dimension, line, surface);
   }
 
@@ -69,55 +61,51 @@ final class DimensionPen {
     }
   }
 
-  private void line(GC gc, Placed at, double beyond) {
+  private void line(GC gc, DimensionLine at, double beyond) {
     stroke(
         gc,
-        at.x1 - at.alongX * beyond,
-        at.y1 - at.alongY * beyond,
-        at.x2 + at.alongX * beyond,
-        at.y2 + at.alongY * beyond);
+        at.x1() - at.alongX() * beyond,
+        at.y1() - at.alongY() * beyond,
+        at.x2() + at.alongX() * beyond,
+        at.y2() + at.alongY() * beyond);
   }
 
   /** Fills an arrowhead with its point at a place, its body towards +along or -along. */
-  private void arrow(GC gc, double x, double y, Placed at, int towards) {
+  private void arrow(GC gc, double x, double y, DimensionLine at, int towards) {
     double length = sheet.paper(ARROW_MM) * towards;
     double half = sheet.paper(ARROW_HALF_MM);
     Path head = new Path(device);
     head.moveTo((float) x, (float) y);
-    double baseX = x + at.alongX * length;
-    double baseY = y + at.alongY * length;
-    head.lineTo((float) (baseX - at.alongY * half), (float) (baseY + at.alongX * half));
-    head.lineTo((float) (baseX + at.alongY * half), (float) (baseY - at.alongX * half));
+    double baseX = x + at.alongX() * length;
+    double baseY = y + at.alongY() * length;
+    head.lineTo((float) (baseX - at.alongY() * half), (float) (baseY + at.alongX() * half));
+    head.lineTo((float) (baseX + at.alongY() * half), (float) (baseY - at.alongX() * half));
     head.close();
     gc.fillPath(head);
     head.dispose();
   }
 
-  private void figure(GC gc, Item.Dimension dimension, Placed at, Rectangle surface) {
+  private void figure(GC gc, Item.Dimension dimension, DimensionLine at, Rectangle surface) {
     Color ink = gc.getForeground();
     gc.setFont(sheet.lettering(dimension.strong()));
     Point size = gc.textExtent(dimension.words());
     Lettering lettering = new Lettering(sheet);
-    if (size.x > at.length) {
+    if (size.x > at.length()) {
       Point place = aside(size, at, surface);
       lettering.level(gc, dimension.words(), ink, place);
     } else {
-      double degrees = Math.toDegrees(Math.atan2(at.alongY, at.alongX));
+      double degrees = Math.toDegrees(Math.atan2(at.alongY(), at.alongX()));
       // Read from below or from the right: never upside down.
       double readable = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
-      double middleX = (at.x1 + at.x2) / 2;
-      double middleY = (at.y1 + at.y2) / 2;
-      lettering.turned(gc, dimension.words(), ink, middleX, middleY, readable);
+      lettering.turned(gc, dimension.words(), ink, at.middleX(), at.middleY(), readable);
     }
   }
 
   /** Returns the left top of a figure set level past the line's far end, inside the surface. */
-  private Point aside(Point size, Placed at, Rectangle surface) {
-    double past = sheet.paper(2 * ARROW_MM + 0.6);
-    double reachX = Math.abs(at.alongX) * size.x / 2;
-    double reachY = Math.abs(at.alongY) * size.y / 2;
-    double x = at.x2 + at.alongX * past + Math.signum(at.alongX) * reachX - size.x / 2.0;
-    double y = at.y2 + at.alongY * past + Math.signum(at.alongY) * reachY - size.y / 2.0;
+  private Point aside(Point size, DimensionLine at, Rectangle surface) {
+    double past = sheet.paper(PAST_MM);
+    double x = at.asideX(past, size.x);
+    double y = at.asideY(past, size.y);
     return new Point(
         within(x, surface.x + 2, surface.x + surface.width - size.x - 2),
         within(y, surface.y + 2, surface.y + surface.height - size.y - 2));

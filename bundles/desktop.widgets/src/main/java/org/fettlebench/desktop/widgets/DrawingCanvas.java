@@ -97,14 +97,16 @@ public final class DrawingCanvas extends Canvas {
 
   /** Returns the view now on the screen, if there is a drawing. */
   public Optional<DrawingView> view() {
+    GC gc = new GC(this);
     try (GcRenderer renderer = renderer()) {
-      return drawing.map(d -> view(renderer, d, getSize()));
+      return drawing.map(shown -> view(gc, renderer, shown, getSize()));
+    } finally {
+      gc.dispose();
     }
   }
 
-  private DrawingView view(GcRenderer renderer, Drawing shown, Point size) {
-    return held.orElseGet(
-        () -> DrawingView.fit(shown.frame(), size.x, size.y, renderer.margin(shown)));
+  private DrawingView view(GC gc, GcRenderer renderer, Drawing shown, Point size) {
+    return held.orElseGet(() -> renderer.fit(gc, shown, size.x, size.y));
   }
 
   private GcRenderer renderer() {
@@ -130,7 +132,7 @@ public final class DrawingCanvas extends Canvas {
       return;
     }
     try (GcRenderer renderer = renderer()) {
-      DrawingView view = view(renderer, shown, size);
+      DrawingView view = view(gc, renderer, shown, size);
       renderer.draw(gc, shown, view, new Rectangle(0, 0, size.x, size.y));
       LengthUnit unit = desk.unit();
       double unitMm = unit.nanometres() / (double) Length.NM_PER_MM;

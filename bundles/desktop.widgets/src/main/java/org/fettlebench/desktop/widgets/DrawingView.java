@@ -19,21 +19,49 @@ public record DrawingView(double pixelsPerMm, double originX, double originY) {
   }
 
   /**
-   * Returns the view that shows a whole frame in the middle of a surface.
+   * Pixels left free on each side of a frame.
+   *
+   * @param left at the left
+   * @param top above
+   * @param right at the right
+   * @param bottom below
+   */
+  public record Margins(double left, double top, double right, double bottom) {
+    /** Returns the same margin on all sides. */
+    public static Margins all(double margin) {
+      return new Margins(margin, margin, margin, margin);
+    }
+
+    /** Returns these margins, smaller in proportion where they take more than half of a size. */
+    Margins within(double width, double height) {
+      double across = Math.min(1, width / 2 / Math.max(1e-9, left + right));
+      double up = Math.min(1, height / 2 / Math.max(1e-9, top + bottom));
+      return new Margins(left * across, top * up, right * across, bottom * up);
+    }
+  }
+
+  /**
+   * Returns the view that shows a whole frame in the middle of what a surface leaves between
+   * margins.
    *
    * @param width pixels of the surface
    * @param height pixels of the surface
-   * @param margin pixels left free on every side, less when the surface is small
+   * @param margins left free; less when they take more than half the surface
    */
-  public static DrawingView fit(Drawing.Frame frame, int width, int height, double margin) {
-    double free = Math.min(margin, Math.min(width, height) / 4.0);
-    double frameWidth = frame.maxXMm() - frame.minXMm();
-    double frameHeight = frame.maxYMm() - frame.minYMm();
-    double scale = Math.min((width - 2 * free) / frameWidth, (height - 2 * free) / frameHeight);
+  public static DrawingView fit(Drawing.Frame frame, int width, int height, Margins margins) {
+    Margins free = margins.within(width, height);
+    double roomX = width - free.left() - free.right();
+    double roomY = height - free.top() - free.bottom();
+    double scale =
+        Math.min(
+            roomX / (frame.maxXMm() - frame.minXMm()), roomY / (frame.maxYMm() - frame.minYMm()));
     double usable = Math.max(scale, 1e-6);
     double middleX = (frame.minXMm() + frame.maxXMm()) / 2;
     double middleY = (frame.minYMm() + frame.maxYMm()) / 2;
-    return new DrawingView(usable, width / 2.0 - middleX * usable, height / 2.0 + middleY * usable);
+    return new DrawingView(
+        usable,
+        free.left() + roomX / 2 - middleX * usable,
+        free.top() + roomY / 2 + middleY * usable);
   }
 
   /** Returns the pixel column of a place. */

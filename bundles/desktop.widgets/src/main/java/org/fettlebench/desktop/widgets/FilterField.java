@@ -43,6 +43,7 @@ public final class FilterField extends Composite {
     typed = list::filter;
     down = list::setFocus;
     list.onTyped(this::takeOver);
+    list.whileEmpty(text::setFocus);
     list.onCount(this::tell);
     return this;
   }

@@ -22,6 +22,8 @@ public final class GcRenderer implements AutoCloseable {
   /** Distance between hatching lines, mm of paper; common practice, no source. */
   private static final double HATCH_MM = 1.8;
 
+  private static final double FIRST_GUESS_MM = 10;
+
   private final Device device;
   private final DrawingSheet sheet;
 
@@ -58,17 +60,22 @@ public final class GcRenderer implements AutoCloseable {
   }
 
   /**
-   * Returns the pixels that must stay free around the frame for what is drawn outside it:
-   * dimensions and words.
+   * Returns the view that shows a whole drawing, with its dimensions and words, as large as a
+   * surface allows.
+   *
+   * @param width pixels of the surface
+   * @param height pixels of the surface
    */
-  public double margin(Drawing drawing) {
-    double farthestMm = 0;
-    for (Item item : drawing.items()) {
-      if (item instanceof Item.Dimension dimension) {
-        farthestMm = Math.max(farthestMm, Math.abs(dimension.offsetMm()));
-      }
+  public DrawingView fit(GC gc, Drawing drawing, int width, int height) {
+    DrawingView view =
+        DrawingView.fit(
+            drawing.frame(), width, height, DrawingView.Margins.all(sheet.paper(FIRST_GUESS_MM)));
+    // What words need hardly depends on the scale: two rounds settle it.
+    for (int round = 0; round < 2; round++) {
+      DrawingView.Margins needed = Overhang.measure(gc, sheet, drawing, view);
+      view = DrawingView.fit(drawing.frame(), width, height, needed);
     }
-    return sheet.paper(farthestMm + 9);
+    return view;
   }
 
   private void draw(GC gc, Item item, DrawingView view, Rectangle surface) {

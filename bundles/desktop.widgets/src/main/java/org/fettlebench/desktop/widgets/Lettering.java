@@ -3,6 +3,7 @@ package org.fettlebench.desktop.widgets;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.graphics.Transform;
 import org.fettlebench.drawing.Item;
 
@@ -18,24 +19,26 @@ final class Lettering {
 
   void label(GC gc, Item.Label label, DrawingView view) {
     gc.setFont(sheet.lettering(label.strong()));
-    Point size = gc.textExtent(label.words());
-    double gap = sheet.paper(1.8);
-    double x = view.x(label.at().xMm());
-    double y = view.y(label.at().yMm());
-    switch (label.side()) {
-      case CENTRE -> words(gc, label.words(), x - size.x / 2.0, y - size.y / 2.0);
-      case RIGHT -> words(gc, label.words(), x + gap, y - size.y / 2.0);
-      case LEFT -> words(gc, label.words(), x - gap - size.x, y - size.y / 2.0);
-      case ABOVE -> words(gc, label.words(), x - size.x / 2.0, y - gap - size.y);
-      case BELOW -> words(gc, label.words(), x - size.x / 2.0, y + gap);
-      default -> throw new IllegalArgumentException("no side " + label.side());
-    }
+    Rectangle place = place(label, gc.textExtent(label.words()), view);
+    level(gc, label.words(), DrawingSheet.INK, new Point(place.x, place.y));
   }
 
-  private void words(GC gc, String words, double x, double y) {
-    gc.setForeground(DrawingSheet.INK);
-    breathe(gc, gc.textExtent(words), (int) Math.round(x), (int) Math.round(y));
-    gc.drawText(words, (int) Math.round(x), (int) Math.round(y), true);
+  /** Returns where a label of a size stands. */
+  Rectangle place(Item.Label label, Point size, DrawingView view) {
+    double gap = sheet.paper(1.8);
+    double x = view.x(label.at().xMm()) - size.x / 2.0;
+    double y = view.y(label.at().yMm()) - size.y / 2.0;
+    return switch (label.side()) {
+      case CENTRE -> box(x, y, size);
+      case RIGHT -> box(x + size.x / 2.0 + gap, y, size);
+      case LEFT -> box(x - size.x / 2.0 - gap, y, size);
+      case ABOVE -> box(x, y - size.y / 2.0 - gap, size);
+      case BELOW -> box(x, y + size.y / 2.0 + gap, size);
+    };
+  }
+
+  private static Rectangle box(double x, double y, Point size) {
+    return new Rectangle((int) Math.round(x), (int) Math.round(y), size.x, size.y);
   }
 
   private static void breathe(GC gc, Point size, int x, int y) {

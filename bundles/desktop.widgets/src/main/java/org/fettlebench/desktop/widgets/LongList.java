@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -33,6 +34,7 @@ public final class LongList<T> extends Composite {
   private Consumer<List<T>> selected = items -> {};
   private Consumer<T> opened = item -> {};
   private BiConsumer<Integer, Integer> counted = (shown, total) -> {};
+  private BooleanSupplier whileEmpty = () -> false;
   private String whenEmpty = "";
   private String filter = "";
 
@@ -96,6 +98,12 @@ public final class LongList<T> extends Composite {
   /** Is told how many rows are shown, and of how many, whenever that may have changed. */
   public LongList<T> onCount(BiConsumer<Integer, Integer> listener) {
     counted = counted.andThen(listener);
+    return this;
+  }
+
+  /** Sets what takes the keyboard while the list is empty. */
+  LongList<T> whileEmpty(BooleanSupplier focus) {
+    whileEmpty = focus;
     return this;
   }
 
@@ -220,10 +228,13 @@ public final class LongList<T> extends Composite {
     return table;
   }
 
-  /** Puts the keyboard on the first selected row, selecting the first when none is. */
+  /** Puts the keyboard on the first selected row; on the filter field while there is no row. */
   @Override
   public boolean setFocus() {
-    if (table.getItemCount() > 0 && table.getSelectionIndex() < 0) {
+    if (table.getItemCount() == 0) {
+      return whileEmpty.getAsBoolean();
+    }
+    if (table.getSelectionIndex() < 0) {
       selectRow(0);
     }
     return table.setFocus();

@@ -17,13 +17,22 @@ class DrawingViewTest {
   @CsvSource({"400,300,20", "100,500,10", "500,60,40"})
   void aFittedFrameLiesInTheMiddleInsideTheMargin(int width, int height, double margin) {
     Drawing.Frame frame = new Drawing.Frame(-3, 2, 27, 17);
-    DrawingView view = DrawingView.fit(frame, width, height, margin);
+    DrawingView view = DrawingView.fit(frame, width, height, DrawingView.Margins.all(margin));
     double left = view.x(-3);
     double top = view.y(17);
     assertEquals(width - left, view.x(27), PIXEL);
     assertEquals(height - top, view.y(2), PIXEL);
     double least = Math.min(margin, Math.min(width, height) / 4.0);
     assertEquals(least, Math.min(left, top), PIXEL, "one way it fills the room");
+  }
+
+  @Test
+  void eachSideKeepsItsOwnMargin() {
+    Drawing.Frame frame = new Drawing.Frame(0, 0, 10, 10);
+    DrawingView view = DrawingView.fit(frame, 200, 160, new DrawingView.Margins(60, 10, 40, 50));
+    assertEquals(10, view.pixelsPerMm(), PIXEL);
+    assertEquals(60, view.x(0), PIXEL);
+    assertEquals(110, view.y(0), PIXEL);
   }
 
   @Test
