@@ -231,6 +231,10 @@ public final class LongList<T> extends Composite {
   /** Puts the keyboard on the first selected row; on the filter field while there is no row. */
   @Override
   public boolean setFocus() {
+    // A window that goes down offers the keyboard to lists whose table is gone already.
+    if (table.isDisposed()) {
+      return false;
+    }
     if (table.getItemCount() == 0) {
       return whileEmpty.getAsBoolean();
     }

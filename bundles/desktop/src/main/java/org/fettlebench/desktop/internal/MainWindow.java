@@ -309,7 +309,8 @@ final class MainWindow {
   }
 
   String club() {
-    return memory.get("club", wishes.club());
+    String usual = wishes.demo() ? "An invented club" : "Our club";
+    return memory.get("club", wishes.club().isEmpty() ? usual : wishes.club());
   }
 
   void tell(String title, String text) {

@@ -68,7 +68,7 @@ final class ModuleWords {
     };
   }
 
-  /** Returns what a module adds, counted by kind: {@code 2 thread series, 1 page}. */
+  /** Returns what a module adds, counted by kind: {@code page, thread series ×2}. */
   static String adds(Module module) {
     Map<String, Long> kinds =
         module.contributions().stream()
@@ -76,16 +76,15 @@ final class ModuleWords {
             .collect(
                 Collectors.groupingBy(kind -> kind, LinkedHashMap::new, Collectors.counting()));
     return kinds.entrySet().stream()
-        .map(kind -> kind.getValue() + " " + plural(kind.getKey(), kind.getValue()))
+        .map(kind -> kind.getKey() + (kind.getValue() > 1 ? " \u00d7" + kind.getValue() : ""))
         .collect(Collectors.joining(", "));
   }
 
-  private static String plural(String kind, long count) {
-    return count == 1 || kind.endsWith("s") ? kind : kind + "s";
-  }
-
   static String by(Module module) {
-    return module.vendor().isEmpty() ? "not said" : module.vendor();
+    if (!module.vendor().isEmpty()) {
+      return module.vendor();
+    }
+    return module.dropped() || module.library() ? "not said" : "the suite";
   }
 
   static String from(Module module) {

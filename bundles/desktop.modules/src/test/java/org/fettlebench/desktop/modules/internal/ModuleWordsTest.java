@@ -45,6 +45,6 @@ class ModuleWordsTest {
             "page: Club evening",
             "command: club",
             "command: tea");
-    assertEquals("2 thread series, 1 page, 2 commands", ModuleWords.adds(module));
+    assertEquals("thread series \u00d72, page, command \u00d72", ModuleWords.adds(module));
   }
 }
