@@ -55,7 +55,7 @@ public class KitFilesService implements KitFiles {
   }
 
   private static <T> T read(String file, String text, Function<Section, Optional<T>> reader) {
-    TomlParseResult toml = Toml.parse(TextCheck.check(file, text));
+    TomlParseResult toml = parse(file, TextCheck.check(file, text));
     FaultList syntax = new FaultList(file);
     for (TomlParseError error : toml.errors()) {
       syntax.add(
@@ -69,5 +69,20 @@ public class KitFilesService implements KitFiles {
     faults.besides(syntax).throwIfAny();
     return read.orElseThrow(
         () -> new IllegalStateException(file + " was neither read nor refused"));
+  }
+
+  private static TomlParseResult parse(String file, String text) {
+    try {
+      return Toml.parse(text);
+    } catch (StackOverflowError tooDeep) {
+      FaultList faults = new FaultList(file);
+      faults.add(
+          START,
+          "",
+          "the file's lists lie too deep in one another to be read",
+          "A list of points is two deep, cavities are three; check the brackets");
+      faults.throwIfAny();
+      throw new IllegalStateException("a fault was added", tooDeep);
+    }
   }
 }

@@ -63,6 +63,11 @@ class FaultyKitFilesTest {
   }
 
   @Test
+  void listsWithoutEndAreRefused() {
+    assertTrue(refusal("[kit]\nname = " + "[".repeat(100_000)).startsWith("a.kit.toml:"));
+  }
+
+  @Test
   void whatIsNotUtf8IsRefusedWithItsPlace(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("a.kit.toml");
     Files.write(file, "[kit]\nname = \"½\"".getBytes(StandardCharsets.ISO_8859_1));
