@@ -94,6 +94,32 @@ need_build_tools() {
   return $wanting
 }
 
+# --- a screen of our own ---------------------------------------------------------------------
+
+screen=
+
+# open_screen SIZE: starts a virtual screen on a free number and makes it the one in use.
+open_screen() {
+  local told
+  told=$(mktemp)
+  Xvfb -displayfd 7 -screen 0 "$1x24" -nolisten tcp 7>"$told" >/dev/null 2>&1 &
+  screen=$!
+  for _ in $(seq 100); do
+    [ -s "$told" ] && break
+    sleep 0.1
+  done
+  DISPLAY=:$(cat "$told")
+  rm -f "$told"
+  if [ "$DISPLAY" = : ]; then
+    say "The virtual screen (Xvfb) does not start."
+    exit 2
+  fi
+  export DISPLAY
+  unset WAYLAND_DISPLAY
+}
+
+close_screen() { [ -z "$screen" ] || kill "$screen" 2>/dev/null; }
+
 # --- building --------------------------------------------------------------------------------
 
 # A folder counts as newer when something was taken out of it.
