@@ -1,6 +1,7 @@
 package org.fettlebench.fits.internal;
 
 import java.util.List;
+import java.util.Optional;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
 import org.fettlebench.fits.SeatAnswer;
@@ -43,7 +44,7 @@ final class GoverningShape {
   }
 
   void draw(Canvas canvas) {
-    if (centre.distanceMm(governing.nearest()) > 0.04 * size) {
+    if (measurable()) {
       dimension(canvas);
     }
     feature(canvas);
@@ -66,10 +67,24 @@ final class GoverningShape {
     }
   }
 
-  /** Stands beside the head, on the side where the seat is longer. */
+  /** Returns the side of the flat on which the distance is written; absent when it is not. */
+  Optional<Item.Side> dimensionSide() {
+    double way = way();
+    return measurable() ? Optional.of(WallShape.side(-outY * way, outX * way)) : Optional.empty();
+  }
+
+  private boolean measurable() {
+    return centre.distanceMm(governing.nearest()) > 0.04 * size;
+  }
+
+  /** Stands beside the head, on the side where the seat is longer, clear of the flat's edge. */
   private void dimension(Canvas canvas) {
-    double off = answer.question().head().sweepDiameterMm() / 2 + 0.07 * size;
-    double way = roomAt(-outY * off, outX * off) >= roomAt(outY * off, -outX * off) ? 1 : -1;
+    double way = way();
+    double off = headOff();
+    double edge = reach(-outY * way, outX * way);
+    if (Math.abs(off - edge) < 0.09 * size) {
+      off = edge + 0.1 * size;
+    }
     canvas.dimension(
         centre,
         governing.nearest(),
@@ -77,6 +92,24 @@ final class GoverningShape {
         outX * off * way,
         show(centre.distanceMm(governing.nearest())),
         true);
+  }
+
+  private double headOff() {
+    return answer.question().head().sweepDiameterMm() / 2 + 0.07 * size;
+  }
+
+  private double way() {
+    double off = headOff();
+    return roomAt(-outY * off, outX * off) >= roomAt(outY * off, -outX * off) ? 1 : -1;
+  }
+
+  /** Returns how far the flat reaches from the centre in a direction. */
+  private double reach(double dx, double dy) {
+    return answer.question().seat().outline().stream()
+        .mapToDouble(
+            corner -> (corner.xMm() - centre.xMm()) * dx + (corner.yMm() - centre.yMm()) * dy)
+        .max()
+        .orElse(0);
   }
 
   /** Returns how far inside the box of the flat a shifted centre lies. */

@@ -60,6 +60,7 @@ public final class SeatPainter implements SeatDrawings {
       GoverningShape governing = new GoverningShape(answer, unit, size);
       governing.draw(canvas);
       taken.add(governing.side());
+      governing.dimensionSide().ifPresent(taken::add);
       centres();
       overall();
       return canvas.drawing(title(), 0.07 * size);
