@@ -86,26 +86,33 @@ final class ToolRack {
         .map(found -> new Pick<>(found, State.NOT_HELD, NOT_HELD));
   }
 
-  /** Returns the best drill for a hole to pass, in the same order. */
-  Optional<Pick<ClearanceChoice>> clearance(ScrewThread thread, ClearanceFit fit) {
+  /**
+   * Returns the best drill for a hole to pass, in the same order. Where the lists have no hole of
+   * that fit for the thread, the medium one is taken, or else the one they have.
+   */
+  Optional<Pick<ClearanceChoice>> clearance(ScrewThread thread, ClearanceFit asked) {
+    Optional<ClearanceChoice> listed =
+        trade.holes().clearance(thread, trade.drills().catalogue()).stream()
+            .min(
+                Comparator.comparing((ClearanceChoice choice) -> choice.fit() != asked)
+                    .thenComparing(choice -> choice.fit() != ClearanceFit.MEDIUM)
+                    .thenComparing(ClearanceChoice::fit));
     for (State state : BEST_FIRST) {
-      Optional<ClearanceChoice> choice = ofFit(thread, fit, drills.get(state).keySet());
-      if (choice.filter(ClearanceRule::sound).isPresent()) {
-        return choice.map(found -> pick(found, found.drill(), state));
+      Optional<ClearanceChoice> held =
+          listed.flatMap(choice -> ofFit(thread, choice.fit(), drills.get(state).keySet()));
+      if (held.isPresent()) {
+        return held.map(found -> pick(found, found.drill(), state));
       }
     }
-    return ofFit(thread, fit, trade.drills().catalogue())
-        .map(found -> new Pick<>(found, State.NOT_HELD, NOT_HELD));
+    return listed.map(found -> new Pick<>(found, State.NOT_HELD, NOT_HELD));
   }
 
-  /** Where a list names no such fit, the medium one is taken, or else the one it has. */
   private Optional<ClearanceChoice> ofFit(
       ScrewThread thread, ClearanceFit fit, Collection<DrillSize> from) {
     return trade.holes().clearance(thread, from).stream()
-        .min(
-            Comparator.comparing((ClearanceChoice choice) -> choice.fit() != fit)
-                .thenComparing(choice -> choice.fit() != ClearanceFit.MEDIUM)
-                .thenComparing(ClearanceChoice::fit));
+        .filter(choice -> choice.fit() == fit)
+        .filter(ClearanceRule::sound)
+        .findFirst();
   }
 
   private <T> Pick<T> pick(T choice, DrillSize drill, State state) {

@@ -346,6 +346,25 @@ class KitCheckTest {
   }
 
   @Test
+  void aDrillThatIsTooSmallForTheFitIsNotTaken() {
+    JointReport joint =
+        only(
+            Bench.check(
+                HEAD
+                    + joint(
+                        "clamp",
+                        "count = 1\nfastener = \"M6 socket-cap x 20 mm\"\n"
+                            + "clearance = { fit = \"free\" }"),
+                STOCK + "drill,,,6.5 mm,,,Stand,good,1\ndrill,,,9 mm,,,Stand,good,1\n"));
+    // ISO 273 gives 7 mm for M6 coarse: 6.5 mm is below it and 9 mm far above.
+    Fetch drill = joint.fetch().get(joint.fetch().size() - 1);
+    assertEquals(Fetch.Role.CLEARANCE_DRILL, drill.role());
+    assertEquals(Fetch.State.NOT_HELD, drill.state());
+    assertEquals("7.0 mm drill", drill.what());
+    assertEquals(Weight.CAUTION, finding(joint, "clearance").weight());
+  }
+
+  @Test
   void pressureIsSaidAtTheJointAndForTheKit() {
     KitReport report =
         Bench.check(
