@@ -23,7 +23,7 @@ final class Messages {
         + "\"; "
         + (near.isEmpty()
             ? "--help lists all commands (one of a module that does not work is missing there;"
-                + " \"module list\" says why)"
+                + " \"module list --all\" says why)"
             : "did you mean " + either(near) + "?");
   }
 

@@ -113,7 +113,7 @@ class RunnerTest {
         "banch echo|there is no command \"banch echo\"; did you mean \"bench echo\"?",
         "bench unheard of|there is no command \"bench unheard of\"; did you mean \"bench echo\"?",
         "cook|there is no command \"cook\"; --help lists all commands (one of a module that does"
-            + " not work is missing there; \"module list\" says why)",
+            + " not work is missing there; \"module list --all\" says why)",
         "--loud|\"--loud\" stands alone; say a command first, --help lists them",
       })
   void refusesWordsWithTheRemedy(String typed, String message) {

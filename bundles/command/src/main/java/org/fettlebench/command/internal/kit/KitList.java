@@ -1,9 +1,6 @@
 package org.fettlebench.command.internal.kit;
 
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.fettlebench.club.KitShelf;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -11,6 +8,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
+import org.fettlebench.command.internal.When;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -18,8 +16,6 @@ import org.osgi.service.component.annotations.Reference;
 /** Lists the kits that the club keeps. */
 @Component
 public final class KitList implements Command {
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
   private static final Usage USAGE =
       Usage.of("kit list", "Lists the kits on the club's shelf, newest first.", "kit list");
 
@@ -40,7 +36,7 @@ public final class KitList implements Command {
   public Reply run(Call call) {
     List<KitShelf.KeptKit> kits = shelf.kits();
     Columns columns = new Columns().row("kit", "kept");
-    kits.forEach(kit -> columns.row(kit.name(), WHEN.format(kit.keptAt())));
+    kits.forEach(kit -> columns.row(kit.name(), When.said(kit.keptAt())));
     List<Object> data =
         kits.stream()
             .<Object>map(kit -> Data.of("name", kit.name(), "keptAt", kit.keptAt().toString()))

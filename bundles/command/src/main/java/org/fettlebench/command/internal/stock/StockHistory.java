@@ -10,6 +10,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
+import org.fettlebench.command.internal.When;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -43,7 +44,7 @@ public final class StockHistory implements Command {
     for (Movement movement : movements) {
       columns.row(
           movement.id(),
-          StockTexts.when(movement),
+          When.said(movement.at()),
           StockTexts.word(movement.kind()),
           MovementReply.signed(movement.quantity()),
           movement.member(),

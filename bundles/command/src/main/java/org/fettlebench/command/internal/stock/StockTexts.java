@@ -1,7 +1,5 @@
 package org.fettlebench.command.internal.stock;
 
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
 import org.fettlebench.club.Movement;
@@ -10,9 +8,6 @@ import org.fettlebench.command.internal.Data;
 
 /** Stock lines and movements in words and as data. */
 final class StockTexts {
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
-
   private StockTexts() {}
 
   /** Returns what a line holds. */
@@ -34,10 +29,6 @@ final class StockTexts {
 
   static String word(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT);
-  }
-
-  static String when(Movement movement) {
-    return WHEN.format(movement.at());
   }
 
   static Map<String, Object> data(StockLine line) {

@@ -6,6 +6,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Data;
+import org.fettlebench.command.internal.When;
 import org.fettlebench.modules.Module;
 import org.fettlebench.modules.Modules;
 import org.osgi.service.component.annotations.Activate;
@@ -39,8 +40,7 @@ public final class ModuleList implements Command {
   public Reply run(Call call) {
     List<Module> shown =
         modules.installed().stream()
-            // A part of the suite that does not work is always shown.
-            .filter(module -> module.dropped() || call.on("--all") || bad(module))
+            .filter(module -> module.dropped() || call.on("--all"))
             .toList();
     StringBuilder text = new StringBuilder();
     shown.forEach(module -> text.append(text(module)).append('\n'));
@@ -56,20 +56,21 @@ public final class ModuleList implements Command {
             "modules", shown.stream().map(ModuleList::data).toList()));
   }
 
+  /** Of the suite's own parts, those of the window do not work while no window is open. */
   private static boolean bad(Module module) {
-    return !module.working() || !module.faults().isEmpty();
+    return !module.faults().isEmpty() || (module.dropped() && !module.working());
   }
 
   private static String text(Module module) {
     StringBuilder text =
-        new StringBuilder(module.title()).append(' ').append(module.version()).append(": ");
+        new StringBuilder((module.title() + " " + module.version()).strip()).append(": ");
     text.append(module.state());
     if (!module.description().isBlank()) {
       text.append("\n  ").append(module.description());
     }
     module.contributions().forEach(adds -> text.append("\n  adds ").append(adds));
     for (Module.Fault fault : module.faults()) {
-      text.append("\n  fault at ").append(fault.at()).append(", ").append(fault.doing());
+      text.append("\n  fault at ").append(When.said(fault.at())).append(", ").append(fault.doing());
       text.append(": ").append(fault.said());
     }
     return text.toString();
