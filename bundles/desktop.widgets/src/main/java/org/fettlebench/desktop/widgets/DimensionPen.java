@@ -95,8 +95,8 @@ final class DimensionPen {
       lettering.level(gc, dimension.words(), ink, place);
     } else {
       double degrees = Math.toDegrees(Math.atan2(at.alongY(), at.alongX()));
-      // Read from below or from the right: never upside down.
-      double readable = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
+      // Read from below or, near the upright, from the right, whichever way the line leans.
+      double readable = degrees > 75 ? degrees - 180 : degrees <= -105 ? degrees + 180 : degrees;
       lettering.turned(gc, dimension.words(), ink, at.middleX(), at.middleY(), readable);
     }
   }

@@ -38,7 +38,7 @@ final class ListTable<T> {
     columns.forEach(this::addColumn);
     table.addListener(SWT.SetData, this::fill);
     table.addListener(SWT.KeyDown, this::key);
-    table.addDisposeListener(event -> forgetPictures());
+    table.addDisposeListener(event -> disposePictures());
     dress();
   }
 
@@ -133,6 +133,10 @@ final class ListTable<T> {
   }
 
   private void fill(Event event) {
+    // While it is being emptied the table may ask for a row that it has not any more.
+    if (!(event.index >= 0 && event.index < model.orElseThrow().size())) {
+      return;
+    }
     TableItem item = (TableItem) event.item;
     T row = model.orElseThrow().get(event.index);
     for (int i = 0; i < columns.size(); i++) {
@@ -151,6 +155,10 @@ final class ListTable<T> {
 
   private void forgetPictures() {
     table.clearAll();
+    disposePictures();
+  }
+
+  private void disposePictures() {
     pictures.values().forEach(Image::dispose);
     pictures.clear();
   }

@@ -57,11 +57,17 @@ public final class LongList<T> extends Composite {
     empty.setForeground(desk.look().faint());
     worker = new ListWorker<>(this, ListModel.of(List.of(), this::words), this::adopt);
     rows = new ListTable<>(table, desk, pageId + "." + listId, this.columns, worker);
-    table.addListener(SWT.Selection, event -> selected.accept(selection()));
+    table.addListener(SWT.Selection, event -> tellSelection());
+    // A table that is taken apart tells of one last change of its selection.
+    addListener(SWT.Dispose, event -> selected = items -> {});
     table.addListener(SWT.DefaultSelection, event -> selection().stream().limit(1).forEach(opened));
     rows.whenCopied(this::copy);
     stack.topControl = empty.getParent();
     desk.onLookChange(() -> whileStanding(rows::dress));
+  }
+
+  private void tellSelection() {
+    selected.accept(selection());
   }
 
   private void whileStanding(Runnable change) {
@@ -150,7 +156,7 @@ public final class LongList<T> extends Composite {
     layout();
     counted.accept(model.size(), model.total());
     if (again.length != before.size()) {
-      selected.accept(selection());
+      tellSelection();
     }
   }
 
@@ -185,7 +191,7 @@ public final class LongList<T> extends Composite {
   /** Selects and uncovers a shown row, counted from 0, and tells the listener. */
   public void selectRow(int row) {
     table.setSelection(row);
-    selected.accept(selection());
+    tellSelection();
   }
 
   /** Copies the selected rows, or all shown when none is, with the heads, tab between cells. */

@@ -60,7 +60,9 @@ class GalleryTest {
     Composite right = Layouts.columns(split.form(), 1);
     VerdictBadge badge = new VerdictBadge(right, desk.look()).large();
     badge.show(VerdictMark.STRUCK, "fouls");
-    Layouts.fill(new DrawingCanvas(right, desk)).show(drawing());
+    DrawingCanvas canvas = Layouts.fill(new DrawingCanvas(right, desk));
+    ((org.eclipse.swt.layout.GridData) canvas.getLayoutData()).minimumHeight = 260;
+    canvas.show(drawing());
     Section why = new Section(right, desk.look(), "Why");
     why.point(VerdictMark.STRUCK, "The head overlaps the cylinder wall by 0.42 mm.");
     why.point(VerdictMark.HALF, "The hole leaves 1.1 mm of metal on the far face.");

@@ -167,6 +167,23 @@ class LongListTest {
   }
 
   @Test
+  void aListThatIsTakenApartTellsNothing() {
+    Windowed.run(
+        "taken-apart",
+        desk -> {
+          List<List<Item>> told = new ArrayList<>();
+          LongList<Item> list = list(desk).onSelect(told::add);
+          desk.open(600, 400);
+          list.items(items(20));
+          list.selectRow(3);
+          assertEquals(1, told.size());
+          list.dispose();
+          desk.settle();
+          assertEquals(1, told.size(), "its page may be gone already");
+        });
+  }
+
+  @Test
   void enterOpensTheRow() {
     Windowed.run(
         "enter",
