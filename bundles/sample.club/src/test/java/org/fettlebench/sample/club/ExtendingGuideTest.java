@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.jar.JarFile;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
@@ -28,6 +29,7 @@ import javax.tools.ToolProvider;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
+import org.fettlebench.measure.Length;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.FixedTables;
 import org.fettlebench.tables.Table;
@@ -35,6 +37,12 @@ import org.fettlebench.tables.TableFile;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.tooling.BlindHole;
+import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.HoleChooser.BlindHoleRequest;
+import org.fettlebench.tooling.TapLead;
+import org.fettlebench.tooling.internal.DrillRegistry;
+import org.fettlebench.tooling.internal.HoleChoice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.BundleContext;
@@ -47,14 +55,15 @@ class ExtendingGuideTest {
         throw new AssertionError(doing, cause);
       };
 
+  private static final BiConsumer<Table, RuntimeException> THROWING =
+      (faulty, fault) -> {
+        throw fault;
+      };
+
   private final Guide guide = new Guide();
 
   private static Threads threads(Table table) {
-    return new ThreadRegistry(
-        FixedTables.of(List.of(table)),
-        (faulty, fault) -> {
-          throw fault;
-        });
+    return new ThreadRegistry(FixedTables.of(List.of(table)), THROWING);
   }
 
   @Test
@@ -116,6 +125,56 @@ class ExtendingGuideTest {
             mock(BundleContext.class), FixedTables.of(tables("hole-methods")), NONE);
     assertEquals(0.025, methods.find("club-mill").orElseThrow().sigmaPerAxisMm());
     assertEquals(3, methods.find("club-mill").orElseThrow().steps().size());
+  }
+
+  @Test
+  void theDrillsAreDrills() throws Exception {
+    DrillRegistry drills = new DrillRegistry(FixedTables.of(tables("drills")), THROWING);
+    assertEquals(0.36, drills.find("jet 8").orElseThrow().diameter().millimetres());
+  }
+
+  @Test
+  void theHabitsOfHolesAreTheClubs() throws Exception {
+    List<Table> habits = new ArrayList<>();
+    for (String kind :
+        List.of("clearance-holes", "thread-percent", "drill-oversize", "blind-holes")) {
+      habits.addAll(tables(kind));
+    }
+    ThreadRegistry threads =
+        new ThreadRegistry(FixedTables.of(List.of(clubSeries(), shippedSeries())), THROWING);
+    HoleChoice holes = new HoleChoice(FixedTables.of(habits), threads, THROWING);
+    assertEquals(65, holes.usualPercent("gunmetal").percent());
+    ScrewThread thread = threads.find("1/4 x 36 OC").orElseThrow();
+    DrillSize drill = new DrillSize(Length.ofInches(0.257), List.of("F"));
+    assertEquals(drill, holes.clearance(thread, List.of(drill)).get(0).drill());
+    assertEquals(
+        0.05,
+        holes
+            .tapping(
+                threads.find("5 BA").orElseThrow(),
+                28,
+                List.of(new DrillSize(Length.ofMillimetres(3), List.of("3 mm"))))
+            .get(0)
+            .oversize()
+            .orElseThrow()
+            .millimetres());
+    BlindHole hole =
+        holes.blindHole(
+            new BlindHoleRequest(
+                thread,
+                drill,
+                Length.ofMillimetres(5),
+                Length.ofMillimetres(20),
+                TapLead.BOTTOMING,
+                118));
+    // By hand: 1.5 and 2 pitches of 25.4 / 36 mm.
+    assertEquals(1.5 * 25.4 / 36, hole.tapLead().millimetres(), 0.000001);
+    assertEquals(2 * 25.4 / 36, hole.chipRoom().millimetres(), 0.000001);
+  }
+
+  private Table clubSeries() throws Exception {
+    String text = guide.typedInto("our-threads/" + TABLE);
+    return TableFile.read(TABLE, "org.example.our-threads", new StringReader(text));
   }
 
   @Test
