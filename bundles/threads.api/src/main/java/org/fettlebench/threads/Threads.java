@@ -29,10 +29,22 @@ public interface Threads {
    *       UNC} is number 1; {@code 10-32} can only be number 10;
    *   <li>a size that fits several threads of one series, such as {@code 3/8 ME} or {@code M8
    *       fine}, is not found: {@link #near} lists them;
+   *   <li>a Unified size that no series lists is made by rule where the designation says UN (with
+   *       4, 6, 8, 12, 16, 20, 28 or 32 threads per inch) or UNS: {@code 15/16-12 UN}, {@code
+   *       #10-28 UNS};
    *   <li>of two series that write a thread alike, the first in the order of {@link #series}.
    * </ul>
    */
   Optional<ScrewThread> find(String designation);
+
+  /**
+   * Finds a thread as {@link #find} does and keeps the class written behind it, in the standard's
+   * own writing: {@code M6 - 6G} gives {@code 6G}, {@code 1/4-20unc-2b} gives {@code 2B}, {@code
+   * 1/4 BSW Medium} gives {@code medium}. Only in metric classes do capitals matter.
+   */
+  default Optional<ThreadCall> read(String designation) {
+    return find(designation).map(thread -> new ThreadCall(thread, Optional.empty()));
+  }
 
   /**
    * Returns threads that may have been meant, closest first: by the letters to change in the

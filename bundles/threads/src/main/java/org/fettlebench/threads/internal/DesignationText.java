@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -17,13 +18,6 @@ final class DesignationText {
   /** More than any designation needs; keeps what is typed or pasted by mistake cheap. */
   static final int LONGEST = 60;
 
-  private static final Pattern METRIC_CLASS =
-      Pattern.compile(
-          "^(m\\s*[\\d.]+(?:\\s*[x-]\\s*[\\d.]+)?)[\\s-]+"
-              + "[3-9][a-h](?:[3-9][a-h])?(?:\\s*/\\s*[3-9][a-h](?:[3-9][a-h])?)?$");
-  private static final Pattern UNIFIED_CLASS =
-      Pattern.compile("^(.*?\\S)(?:[\\s-]+|(?<=n[cf])|(?<=nef))[123][ab]$");
-  private static final Pattern PIPE_CLASS = Pattern.compile("^(g[\\s\\d/-]*\\d)[\\s-]*[ab]$");
   private static final Pattern NUMBER_SIGN =
       Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
   private static final Pattern WORDS_WITHOUT_WEIGHT =
@@ -41,11 +35,7 @@ final class DesignationText {
     if (typed.length() > LONGEST) {
       return "";
     }
-    String text = plainSigns(typed.toLowerCase(Locale.ROOT)).strip();
-    text = text.replaceAll("(?<=\\d),(?=\\d)", ".");
-    text = METRIC_CLASS.matcher(text).replaceFirst("$1");
-    text = UNIFIED_CLASS.matcher(text).replaceFirst("$1");
-    text = PIPE_CLASS.matcher(text).replaceFirst("$1");
+    String text = parted(typed).thread().toLowerCase(Locale.ROOT);
     text = NUMBER_SIGN.matcher(text).replaceAll("#");
     text = withoutDots(text);
     text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
@@ -55,6 +45,15 @@ final class DesignationText {
     text = replace(DECIMAL, text, DesignationText::shortest);
     text = text.replaceAll("\\s+", "");
     return text.replaceAll("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$", "");
+  }
+
+  /** Returns the class of thread written behind, as the standard writes it. */
+  static Optional<String> threadClass(String typed) {
+    return typed.length() > LONGEST ? Optional.empty() : parted(typed).threadClass();
+  }
+
+  private static ClassText parted(String typed) {
+    return ClassText.of(plainSigns(typed).strip().replaceAll("(?<=\\d),(?=\\d)", "."));
   }
 
   private static String plainSigns(String text) {

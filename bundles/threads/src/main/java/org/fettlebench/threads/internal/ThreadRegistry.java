@@ -8,29 +8,43 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.fettlebench.measure.Length;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.DiameterLimits;
+import org.fettlebench.threads.LimitsOfThread;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
+import org.fettlebench.threads.ThreadClasses;
 import org.fettlebench.threads.ThreadLimits;
 import org.fettlebench.threads.ThreadSeries;
 import org.fettlebench.threads.Threads;
+import org.fettlebench.threads.internal.limits.LimitRules;
 import org.osgi.framework.BundleContext;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Keeps the series made from the tables of the moment; makes them anew when the tables change. */
-@Component(service = {Threads.class, ThreadLimits.class})
-public final class ThreadRegistry implements Threads, ThreadLimits {
+@Component(service = {Threads.class, ThreadLimits.class, ThreadClasses.class})
+public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasses {
 
   private record Snapshot(
       long revision,
       List<ThreadSeries> series,
       DesignationIndex index,
       Map<String, String> limitRules,
-      List<Table> limitTables) {}
+      List<Table> limitTables,
+      LimitRules rules) {
+
+    Optional<String> rule(ScrewThread thread) {
+      return Optional.ofNullable(limitRules.get(thread.series()));
+    }
+  }
+
+  /** What the series made by rule follow, as the listed Unified series do. */
+  private static final String UNIFIED_RULE = "ASME B1.1 2B";
 
   private final Tables tables;
   private final BiConsumer<Table, RuntimeException> faulty;
@@ -71,7 +85,16 @@ public final class ThreadRegistry implements Threads, ThreadLimits {
 
   @Override
   public Optional<ScrewThread> find(String designation) {
-    return now().index().find(designation);
+    return now()
+        .index()
+        .find(designation)
+        .or(() -> UnifiedByRule.find(DesignationText.key(designation)));
+  }
+
+  @Override
+  public Optional<ThreadCall> read(String designation) {
+    return find(designation)
+        .map(thread -> new ThreadCall(thread, DesignationText.threadClass(designation)));
   }
 
   @Override
@@ -82,8 +105,25 @@ public final class ThreadRegistry implements Threads, ThreadLimits {
   @Override
   public Optional<DiameterLimits> minorOfNut(ScrewThread thread) {
     Snapshot now = now();
-    return Optional.ofNullable(now.limitRules().get(thread.series()))
-        .flatMap(rule -> MinorOfNut.limits(rule, thread, now.limitTables()));
+    return now.rule(thread).flatMap(rule -> MinorOfNut.limits(rule, thread, now.limitTables()));
+  }
+
+  @Override
+  public List<String> classes(ScrewThread thread) {
+    Snapshot now = now();
+    return now.rules().classes(now.rule(thread), thread);
+  }
+
+  @Override
+  public List<LimitsOfThread> limits(ScrewThread thread, String threadClass) {
+    Snapshot now = now();
+    return now.rules().limits(now.rule(thread), thread, threadClass, Optional.empty());
+  }
+
+  @Override
+  public List<LimitsOfThread> limits(ScrewThread thread, String threadClass, Length engagement) {
+    Snapshot now = now();
+    return now.rules().limits(now.rule(thread), thread, threadClass, Optional.of(engagement));
   }
 
   private synchronized Snapshot now() {
@@ -106,14 +146,20 @@ public final class ThreadRegistry implements Threads, ThreadLimits {
     }
     // A stable sort: series without an order, such as a club's, stay behind and as they came.
     held.sort(Comparator.comparingInt(HeldSeries::order));
-    Map<String, String> rules = new HashMap<>();
+    Map<String, String> rules = new HashMap<>(Map.of("UN", UNIFIED_RULE, "UNS", UNIFIED_RULE));
     held.forEach(one -> one.limits().ifPresent(r -> rules.putIfAbsent(one.series().id(), r)));
+    List<Table> sound = limitTables();
+    List<Table> all = new ArrayList<>(sound);
+    LimitRules.KINDS.stream()
+        .filter(kind -> !kind.equals(MinorOfNut.KIND))
+        .forEach(kind -> all.addAll(tables.ofKind(kind)));
     return new Snapshot(
         revision,
         held.stream().map(HeldSeries::series).toList(),
         new DesignationIndex(held),
         rules,
-        limitTables());
+        sound,
+        new LimitRules(all));
   }
 
   /** Checks the tables of limits now, so that a faulty one is reported once and not used. */

@@ -22,7 +22,10 @@ final class OurThreads {
                     "unef",
                     "g",
                     "limits-iso-965",
-                    "limits-iso-228"
+                    "limits-iso-228",
+                    "tolerances-iso-965",
+                    "deviations-iso-965",
+                    "printed-asme-b1-1"
                   })
               .map(name -> "/FETTLEBENCH/tables/" + name + ".csv")
               .toArray(String[]::new));

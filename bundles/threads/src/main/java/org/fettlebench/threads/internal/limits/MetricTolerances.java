@@ -1,0 +1,150 @@
+package org.fettlebench.threads.internal.limits;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.measure.MeasureException;
+import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Standing;
+import org.fettlebench.tables.Table;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadSide;
+
+/**
+ * Tolerances and deviations of ISO 965-1: its table where it has the pitch, else its formula
+ * rounded to the R40 series.
+ */
+final class MetricTolerances {
+  static final String TOLERANCES = "thread-tolerances";
+  static final String DEVIATIONS = "thread-deviations";
+
+  private static final double MM_PER_UM = 0.001;
+
+  /** ISO 965-1: the formulas take the geometric mean of the range that the diameter falls in. */
+  private static final double[] RANGES_MM = {0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90, 180, 355};
+
+  /** Shares of the grade 6 tolerance of the screw, from grade 3. */
+  private static final double[] SCREW_GRADES = {0.5, 0.63, 0.8, 1, 1.25, 1.6, 2};
+
+  /** Shares of the grade 6 tolerance of the screw that the nut has, from grade 4. */
+  private static final double[] NUT_GRADES = {0.85, 1.06, 1.32, 1.7, 2.12};
+
+  private final List<Table> tables;
+
+  MetricTolerances(List<Table> tables) {
+    this.tables = tables;
+  }
+
+  /** Returns the deviation of position e, f, g, h, G or H from the basic size, without its sign. */
+  Tolerance deviation(ScrewThread thread, char position) {
+    if (position == 'h' || position == 'H') {
+      return new Tolerance(0, new Source("ISO 965-1", Standing.PUBLISHED));
+    }
+    String letter = String.valueOf(Character.toLowerCase(position));
+    Optional<Table.Row> row =
+        rows(DEVIATIONS)
+            .filter(one -> one.requiredLength("pitch_mm").equals(thread.pitch()))
+            .filter(one -> one.text(letter + "_um").isPresent())
+            .findFirst();
+    return row.map(one -> printed(one, letter + "_um", "printed", letter, "ISO 965-1"))
+        .orElseThrow(
+            () ->
+                new MeasureException(
+                    "ISO 965-1 has no position %s for a pitch of %s: take g or h (G or H)"
+                        .formatted(position, thread.pitch())));
+  }
+
+  /** Returns Td of the screw's crest; empty where there is no such grade. */
+  Optional<Tolerance> major(ScrewThread thread, int grade) {
+    return row("Td", thread).flatMap(row -> grade(row, grade));
+  }
+
+  /** Returns TD1 of the nut's crest, of the coarsest grade there is where the asked is not. */
+  Tolerance minor(ScrewThread thread, int grade) {
+    Table.Row row =
+        row("TD1", thread)
+            .orElseThrow(() -> new MeasureException("ISO 965-1 has no pitch of " + thread.pitch()));
+    for (int there = grade; there >= 4; there--) {
+      Optional<Tolerance> found = grade(row, there);
+      if (found.isPresent()) {
+        return there == grade ? found.get() : instead(found.get(), there, grade);
+      }
+    }
+    throw new MeasureException("ISO 965-1 has no grade " + grade + " for " + thread.designation());
+  }
+
+  private static Tolerance instead(Tolerance found, int there, int asked) {
+    return new Tolerance(
+        found.mm(),
+        found.source(),
+        List.of(
+            "the minor diameter has no grade %d at this pitch: its coarsest, grade %d, stands"
+                .formatted(asked, there)));
+  }
+
+  /** Returns Td2 or TD2. */
+  Tolerance effective(ScrewThread thread, int grade, ThreadSide side) {
+    return row(side == ThreadSide.EXTERNAL ? "Td2" : "TD2", thread)
+        .flatMap(row -> grade(row, grade))
+        .orElseGet(() -> byFormula(thread, grade, side));
+  }
+
+  private static Tolerance byFormula(ScrewThread thread, int grade, ThreadSide side) {
+    double share = side == ThreadSide.EXTERNAL ? SCREW_GRADES[grade - 3] : NUT_GRADES[grade - 4];
+    // Td2(6) = 90 P^0.4 d^0.1 in micrometres (ISO 965-1).
+    double um =
+        share
+            * 90
+            * Math.pow(thread.pitch().millimetres(), 0.4)
+            * Math.pow(meanMm(thread.major().millimetres()), 0.1);
+    return new Tolerance(
+        PreferredNumbers.r40(um) * MM_PER_UM,
+        new Source("ISO 965-1 formula 90 P^0.4 d^0.1 rounded to R40", Standing.RULE),
+        List.of(
+            "the table has no grade %d of the effective diameter for this pitch and diameter: by its"
+                    .formatted(grade)
+                + " formula"));
+  }
+
+  private static double meanMm(double majorMm) {
+    for (int i = 1; i < RANGES_MM.length; i++) {
+      if (majorMm > RANGES_MM[i - 1] && majorMm <= RANGES_MM[i]) {
+        return Math.sqrt(RANGES_MM[i - 1] * RANGES_MM[i]);
+      }
+    }
+    throw new MeasureException(
+        "major diameter %s mm is outside 0.99 to 355 mm (ISO 965-1)".formatted(majorMm));
+  }
+
+  private Optional<Table.Row> row(String quantity, ScrewThread thread) {
+    return rows(TOLERANCES)
+        .filter(row -> row.requiredText("quantity").equals(quantity))
+        .filter(row -> row.requiredLength("pitch_mm").equals(thread.pitch()))
+        .filter(row -> row.length("over_mm").map(o -> o.compareTo(thread.major()) < 0).orElse(true))
+        .filter(row -> row.length("to_mm").map(t -> thread.major().compareTo(t) <= 0).orElse(true))
+        .findFirst();
+  }
+
+  private java.util.stream.Stream<Table.Row> rows(String kind) {
+    return tables.stream()
+        .filter(table -> table.kind().equals(kind) && table.id().equals("ISO 965-1"))
+        .flatMap(table -> table.rows().stream());
+  }
+
+  private static Optional<Tolerance> grade(Table.Row row, int grade) {
+    String column = "grade_" + grade;
+    return row.text(column)
+        .map(there -> printed(row, column, "printed_grades", String.valueOf(grade), "ISO 965-1"));
+  }
+
+  private static Tolerance printed(
+      Table.Row row, String column, String printedColumn, String which, String standard) {
+    boolean seen = Arrays.asList(row.text(printedColumn).orElse("").split(" ")).contains(which);
+    double mm = row.requiredNumber(column).doubleValue() * MM_PER_UM;
+    return new Tolerance(
+        mm,
+        seen
+            ? new Source(standard + ", as printed limits and tables bear out", Standing.PUBLISHED)
+            : row.source());
+  }
+}
