@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
 
@@ -25,9 +26,11 @@ final class PageArea {
   private Runnable changed = () -> {};
   private Consumer<PageSlot> gone = slot -> {};
   private Optional<PageSlot> front = Optional.empty();
+  private Control refuge;
 
   PageArea(Composite area, Troubles troubles, Function<PageSlot, Desk> desks) {
     this.area = area;
+    this.refuge = area;
     this.troubles = troubles;
     this.desks = desks;
     area.setLayout(stack);
@@ -41,6 +44,11 @@ final class PageArea {
   /** Is told of each page that went. */
   void onGone(Consumer<PageSlot> listener) {
     gone = listener;
+  }
+
+  /** Sets what takes the keyboard from a page that goes. */
+  void refuge(Control control) {
+    refuge = control;
   }
 
   List<PageSlot> slots() {
@@ -101,7 +109,7 @@ final class PageArea {
   private void remove(PageSlot slot) {
     int place = slots.indexOf(slot);
     slots.remove(slot);
-    slot.close();
+    slot.close(refuge);
     gone.accept(slot);
     if (front.filter(shown -> shown == slot).isPresent()) {
       front = Optional.empty();
@@ -123,7 +131,7 @@ final class PageArea {
 
   /** Closes all pages. */
   void close() {
-    slots().forEach(PageSlot::close);
+    slots().forEach(slot -> slot.close(refuge));
     slots.clear();
     front = Optional.empty();
   }

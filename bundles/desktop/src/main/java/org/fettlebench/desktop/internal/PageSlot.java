@@ -164,6 +164,14 @@ final class PageSlot {
     return found;
   }
 
+  private boolean hasKeyboard() {
+    Control focus = holder.getDisplay().getFocusControl();
+    while (focus != null && focus != holder) {
+      focus = focus.getParent();
+    }
+    return focus == holder;
+  }
+
   void show(Page.Found found) {
     if (!failing) {
       troubles.guard(page, "showing " + found.title(), () -> page.show(found));
@@ -176,8 +184,16 @@ final class PageSlot {
     }
   }
 
-  /** Closes the page and disposes of its content. */
-  void close() {
+  /**
+   * Closes the page and disposes of its content.
+   *
+   * @param refuge takes the keyboard if the page has it; a page that is taken apart with the
+   *     keyboard in it hands it from one of its parts to the next, and they would answer
+   */
+  void close(Control refuge) {
+    if (hasKeyboard()) {
+      refuge.forceFocus();
+    }
     if (content.isPresent()) {
       troubles.guard(page, "closing the page", page::close);
     }

@@ -47,6 +47,7 @@ final class WindowParts {
     pages.setBackground(look.ground());
     Layouts.fill(pages);
     area = new PageArea(pages, troubles, slot -> new PageDesk(window, slot));
+    area.refuge(list);
     Layouts.rule(shell, look);
     status = new StatusLine(shell, look, window::undo, window::stop);
     Layouts.wide(status);

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.measure.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,32 @@ class WindowTest {
           assertTrue(two.calls.contains("close"));
           assertTrue(trial.window.status().said().contains("Page two"));
           bundle.join();
+        });
+  }
+
+  @Test
+  void aPageThatGoesWithTheKeyboardInItDoesNotPassItRound() throws Exception {
+    AtomicInteger focused = new AtomicInteger();
+    TrialPage leaving =
+        new TrialPage("leaving", 5) {
+          @Override
+          public Control create(Composite parent, Desk newDesk) {
+            Composite page = (Composite) super.create(parent, newDesk);
+            new Text(page, SWT.BORDER).addListener(SWT.FocusIn, e -> focused.incrementAndGet());
+            return page;
+          }
+        };
+    TrialWindow.run(
+        "passing-round",
+        data,
+        List.of(leaving, one),
+        trial -> {
+          assertTrue(leaving.field.isFocusControl());
+          trial.registry.remove(leaving);
+          trial.robot.pumpUntil(
+              "the page has gone", () -> trial.window.parts().area().slots().size() == 1);
+          assertEquals(0, focused.get());
+          assertTrue(leaving.field.isDisposed());
         });
   }
 
