@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.startlevel.BundleStartLevel;
+import org.osgi.framework.startlevel.FrameworkStartLevel;
 import org.osgi.framework.wiring.BundleRevision;
 
 /** Finds out whether a bundle works, and if not why. */
@@ -22,9 +23,11 @@ final class Diagnosis {
   private final LeftOut leftOut;
   private final Needs needs;
   private final Parts parts;
+  private final FrameworkStartLevel reached;
   private final Map<Long, Refusal> refusals = new ConcurrentHashMap<>();
 
-  Diagnosis(LeftOut leftOut, Needs needs, Parts parts) {
+  Diagnosis(LeftOut leftOut, Needs needs, Parts parts, FrameworkStartLevel reached) {
+    this.reached = reached;
     this.leftOut = leftOut;
     this.needs = needs;
     this.parts = parts;
@@ -33,6 +36,9 @@ final class Diagnosis {
   Health of(Bundle bundle) {
     if (leftOut.contains(bundle.getSymbolicName())) {
       return Health.LEFT_OUT;
+    }
+    if (rests(bundle)) {
+      return Health.RESTING;
     }
     return switch (bundle.getState()) {
       case Bundle.INSTALLED ->
@@ -65,6 +71,7 @@ final class Diagnosis {
   void ask(Bundle bundle) {
     boolean should =
         couldStart(bundle)
+            && !rests(bundle)
             && !leftOut.contains(bundle.getSymbolicName())
             && bundle.adapt(BundleStartLevel.class).isPersistentlyStarted();
     if (!should || refusal(bundle).isPresent()) {
@@ -76,6 +83,14 @@ final class Diagnosis {
       Throwable reason = refused.getCause() == null ? refused : refused.getCause();
       refusals.put(bundle.getBundleId(), new Refusal(bundle.getLastModified(), reason.toString()));
     }
+  }
+
+  /** Returns whether its turn has not come: a call on the command line leaves the window's part. */
+  private boolean rests(Bundle bundle) {
+    BundleStartLevel turn = bundle.adapt(BundleStartLevel.class);
+    return (bundle.getState() & (Bundle.INSTALLED | Bundle.RESOLVED)) != 0
+        && turn.isPersistentlyStarted()
+        && turn.getStartLevel() > reached.getStartLevel();
   }
 
   private boolean couldStart(Bundle bundle) {

@@ -8,6 +8,7 @@ package org.fettlebench.modules.internal;
  */
 record Health(boolean working, String words) {
   static final Health WELL = new Health(true, "working");
+  static final Health RESTING = new Health(true, "rests until a window is open");
   static final Health LEFT_OUT = new Health(false, "left out");
 
   static Health ill(String words) {

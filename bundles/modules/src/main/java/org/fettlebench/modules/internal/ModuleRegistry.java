@@ -24,6 +24,7 @@ import org.osgi.framework.Constants;
 import org.osgi.framework.ServiceEvent;
 import org.osgi.framework.ServiceListener;
 import org.osgi.framework.SynchronousBundleListener;
+import org.osgi.framework.startlevel.FrameworkStartLevel;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
@@ -77,7 +78,9 @@ public final class ModuleRegistry implements Modules {
     this.context = context;
     this.faults = (FaultLog) faults;
     this.leftOut = new LeftOut(ModuleOrigin.dataDirectory(context));
-    this.diagnosis = new Diagnosis(leftOut, new Needs(context), new Parts(runtime));
+    FrameworkStartLevel reached =
+        context.getBundle(Constants.SYSTEM_BUNDLE_LOCATION).adapt(FrameworkStartLevel.class);
+    this.diagnosis = new Diagnosis(leftOut, new Needs(context), new Parts(runtime), reached);
     this.view = new ModuleView(context, this.faults, diagnosis);
     context.addBundleListener(onBundle);
     context.addServiceListener(onService);

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleException;
+import org.osgi.framework.startlevel.BundleStartLevel;
 
 /** In a real framework: what is seen of modules that work, and of those that do not. */
 class ModuleRegistryTest {
@@ -238,5 +239,16 @@ class ModuleRegistryTest {
             """
                 .formatted(FailingPart.class.getName(), reference))
         .write(jar(name));
+  }
+
+  @Test
+  void whatStartsOnlyWithAWindowRestsAndIsNotIll() throws Exception {
+    Bundle late = felix.install(BundleJar.named("club.late").write(jar("late")));
+    late.adapt(BundleStartLevel.class).setStartLevel(30);
+    late.start();
+    assertTrue(module("club.late").working());
+    assertEquals("rests until a window is open", module("club.late").state());
+    late.adapt(BundleStartLevel.class).setStartLevel(1);
+    awaitModule("club.late", module -> module.state().equals("working"));
   }
 }
