@@ -29,7 +29,11 @@ public interface Page {
   /** Puts the keyboard where the page's work begins. */
   default void focus() {}
 
-  /** Returns things of this page that fit what was typed into the find box, best first. */
+  /**
+   * Returns things of this page that fit what was typed into the find box, best first. Asked at
+   * each pause in typing, also before the page was ever shown, so it must be quick and must not
+   * need the page's content. Once it has thrown, the page is not asked any more.
+   */
   default List<Found> find(String typed) {
     return List.of();
   }

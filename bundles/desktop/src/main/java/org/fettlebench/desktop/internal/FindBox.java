@@ -142,7 +142,9 @@ final class FindBox {
 
   private void open() {
     Shell shell = panel.getShell();
-    Point place = shell.toControl(text.toDisplay(0, text.getSize().y + 2));
+    // The field's own co-ordinates begin behind its picture, so its place is asked of its parent.
+    Point under = new Point(text.getLocation().x, text.getLocation().y + text.getSize().y + 2);
+    Point place = shell.toControl(text.getParent().toDisplay(under));
     int width = Math.min(shell.getClientArea().width - place.x - 8, text.getSize().x);
     int rows = Math.max(1, table.getItemCount());
     int height = Math.min(rows * table.getItemHeight() + 12, shell.getClientArea().height - 120);

@@ -35,11 +35,11 @@ final class Redress {
       control.setFont(look.fonts().get(font));
     }
     int ground = oldColours.indexOf(control.getBackground());
-    if (ground >= 0) {
+    if (ground >= 0 && changed(ground, oldColours)) {
       control.setBackground(look.colours().get(ground));
     }
     int ink = oldColours.indexOf(control.getForeground());
-    if (ink >= 0) {
+    if (ink >= 0 && changed(ink, oldColours)) {
       control.setForeground(look.colours().get(ink));
     }
     if (control instanceof Composite composite) {
@@ -48,5 +48,10 @@ final class Redress {
       }
     }
     control.redraw();
+  }
+
+  /** What stays white must not be set: a platform's own white may be meant, which does change. */
+  private boolean changed(int role, List<Color> oldColours) {
+    return !oldColours.get(role).equals(look.colours().get(role));
   }
 }

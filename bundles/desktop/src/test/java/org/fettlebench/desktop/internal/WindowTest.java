@@ -351,7 +351,10 @@ class WindowTest {
           trial.window.textSize(150);
           int after = one.length.getFont().getFontData()[0].getHeight();
           assertEquals(before * 1.5, after, 0.5);
+          assertEquals(255, one.field.getBackground().getRed(), "the platform's own white");
           trial.window.dark(true);
+          trial.robot.pumpUntil(
+              "the platform's own field is dark", () -> one.field.getBackground().getRed() < 100);
           assertEquals(one.desk.look().ink(), one.length.getForeground());
           assertTrue(one.length.getForeground().getRed() > 200, "ink is light now");
           assertEquals(List.of("create", "refresh"), one.calls, "the page was not made anew");
