@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.fettlebench.tables.FixedTables;
 
 /** The shipped series, without a framework. */
-final class OurThreads {
-  static final FixedTables TABLES =
+public final class OurThreads {
+  public static final FixedTables TABLES =
       FixedTables.fromResources(
           OurThreads.class,
           Arrays.stream(
@@ -25,12 +25,13 @@ final class OurThreads {
                     "limits-iso-228",
                     "tolerances-iso-965",
                     "deviations-iso-965",
-                    "printed-asme-b1-1"
+                    "printed-asme-b1-1",
+                    "materials"
                   })
               .map(name -> "/FETTLEBENCH/tables/" + name + ".csv")
               .toArray(String[]::new));
 
-  static final ThreadRegistry THREADS =
+  public static final ThreadRegistry THREADS =
       new ThreadRegistry(
           TABLES,
           (table, fault) -> {

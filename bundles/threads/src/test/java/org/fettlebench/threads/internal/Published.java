@@ -16,8 +16,8 @@ import org.apache.commons.csv.CSVRecord;
  * Rows of a published table under {@code expected/}. The first line of a file names its sources;
  * sizes such as {@code #10} are rows, which is why the files are not read as commented CSV.
  */
-record Published(Map<String, String> cells) {
-  static List<Published> rows(String file) throws IOException {
+public record Published(Map<String, String> cells) {
+  public static List<Published> rows(String file) throws IOException {
     try (BufferedReader text =
         new BufferedReader(
             new InputStreamReader(
@@ -32,7 +32,7 @@ record Published(Map<String, String> cells) {
     }
   }
 
-  String cell(String column) {
+  public String cell(String column) {
     String cell = cells.get(column);
     if (cell == null) {
       throw new IllegalArgumentException("no column " + column);
@@ -40,22 +40,22 @@ record Published(Map<String, String> cells) {
     return cell;
   }
 
-  boolean has(String column) {
+  public boolean has(String column) {
     return !cell(column).isEmpty();
   }
 
   /** Tells whether the note calls a cell wrong, by the words it uses. */
-  boolean wrong(String words) {
+  public boolean wrong(String words) {
     return cell("check_note").contains(words);
   }
 
   /** Compares to half a unit of the printed last digit, where the cell is printed. */
-  void check(String column, double calculated) {
+  public void check(String column, double calculated) {
     check(column, calculated, 0.5);
   }
 
   /** Compares to a number of units of the printed last digit, where the cell is printed. */
-  void check(String column, double calculated, double units) {
+  public void check(String column, double calculated, double units) {
     if (has(column)) {
       String printed = cell(column);
       int point = printed.indexOf('.');
@@ -64,7 +64,7 @@ record Published(Map<String, String> cells) {
     }
   }
 
-  void checkWithin(String column, double calculated, double tolerance) {
+  public void checkWithin(String column, double calculated, double tolerance) {
     if (has(column)) {
       assertEquals(
           Double.parseDouble(cell(column)), calculated, tolerance + 1e-9, column + " of " + cells);
@@ -72,7 +72,7 @@ record Published(Map<String, String> cells) {
   }
 
   /** Returns the printed number. */
-  double number(String column) {
+  public double number(String column) {
     return Double.parseDouble(cell(column));
   }
 }

@@ -1,0 +1,35 @@
+package org.fettlebench.threads.strength;
+
+import org.fettlebench.measure.MeasureException;
+import org.fettlebench.threads.ScrewThread;
+import org.osgi.annotation.versioning.ProviderType;
+
+/** How strong a thread is. The figures guide a choice; they approve no pressure part. */
+@ProviderType
+public interface ThreadStrength {
+  /**
+   * Returns the tensile stress area: ISO 898-1 for ISO, ASME B1.1 for Unified; for other forms of
+   * the mean of effective and minor diameter, which is common practice.
+   */
+  StressArea stressArea(ScrewThread thread);
+
+  /**
+   * Returns what gives way first in a joint, and at what load.
+   *
+   * @throws MeasureException if the thread has no such class, or the hole is so large that the
+   *     screw's thread does not reach it
+   */
+  JointStrength of(ThreadedJoint joint);
+
+  /**
+   * Returns the torque that tightens a screw to a preload, with one friction for thread and head:
+   * the power screw formula with the head's friction at 0.625 of the diameter (Shigley, Mechanical
+   * Engineering Design, 9th edition, chapter 8).
+   *
+   * @param preloadN above 0, in newtons
+   * @param friction coefficient, 0.02 to 0.6
+   * @return newton metres
+   * @throws MeasureException if a value is outside its range
+   */
+  double torqueNm(ScrewThread thread, double preloadN, double friction);
+}
