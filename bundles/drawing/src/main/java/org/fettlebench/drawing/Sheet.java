@@ -17,9 +17,16 @@ record Sheet(double scale, double left, double top, double widthMm, double heigh
     double frameHeight = frame.maxYMm() - frame.minYMm();
     double scale =
         Math.min((widthMm - 2 * edgeMm) / frameWidth, (heightMm - 2 * edgeMm) / frameHeight);
-    double left = (widthMm - scale * frameWidth) / 2 - scale * frame.minXMm();
-    double top = (heightMm - scale * frameHeight) / 2 + scale * frame.maxYMm();
-    return new Sheet(scale, left, top, widthMm, heightMm);
+    return new Sheet(scale, 0, 0, widthMm, heightMm).at(frame, scale);
+  }
+
+  /** Returns this sheet with the frame in its middle at a scale. */
+  Sheet at(Drawing.Frame frame, double newScale) {
+    double frameWidth = frame.maxXMm() - frame.minXMm();
+    double frameHeight = frame.maxYMm() - frame.minYMm();
+    double middleLeft = (widthMm - newScale * frameWidth) / 2 - newScale * frame.minXMm();
+    double middleTop = (heightMm - newScale * frameHeight) / 2 + newScale * frame.maxYMm();
+    return new Sheet(newScale, middleLeft, middleTop, widthMm, heightMm);
   }
 
   /** Returns a real point's place on paper. */
@@ -28,15 +35,15 @@ record Sheet(double scale, double left, double top, double widthMm, double heigh
   }
 
   /** Shifts words so that they stay on the sheet. */
-  Point keepText(Point at, double degrees, String anchor, double lengthMm, double sizeMm) {
+  Point keepText(Point at, double degrees, PaperPen.Hold hold, double lengthMm, double sizeMm) {
     if (degrees != 0) {
       return at;
     }
     double before =
-        switch (anchor) {
-          case "start" -> 0;
-          case "end" -> lengthMm;
-          default -> lengthMm / 2;
+        switch (hold) {
+          case START -> 0;
+          case END -> lengthMm;
+          case MIDDLE -> lengthMm / 2;
         };
     double most = Math.max(before, widthMm - 1 - (lengthMm - before));
     double x = Math.max(1 + before, Math.min(at.xMm(), most));

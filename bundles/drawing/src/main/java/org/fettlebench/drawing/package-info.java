@@ -10,11 +10,12 @@
  * width, dash and shade, so that screen, paper and file look the same. Colour never carries meaning
  * alone: what governs a verdict is wider as well.
  *
- * <p>{@link org.fettlebench.drawing.SvgWriter} writes a drawing as text. Everything is immutable,
- * may be used from any thread, and neither takes nor returns null.
+ * <p>{@link org.fettlebench.drawing.SvgWriter} writes a drawing as text; {@link
+ * org.fettlebench.drawing.Plotter} lowers it to strokes, fills and words for any other paper.
+ * Everything is immutable, may be used from any thread, and neither takes nor returns null.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.drawing;
 
 import org.osgi.annotation.bundle.Export;
