@@ -174,14 +174,13 @@ public final class SeatPainter implements SeatDrawings {
     }
 
     private void overall() {
-      double off = 0.11 * size;
       boolean above = taken.contains(Item.Side.BELOW) && !taken.contains(Item.Side.ABOVE);
       double y = above ? flat.getMaxY() : flat.getMinY();
       canvas.dimension(
           new Point(flat.getMinX(), y),
           new Point(flat.getMaxX(), y),
           0,
-          above ? off : -off,
+          above ? off(Item.Side.ABOVE) : -off(Item.Side.BELOW),
           show(flat.getWidth()),
           false);
       boolean right = taken.contains(Item.Side.LEFT) && !taken.contains(Item.Side.RIGHT);
@@ -189,10 +188,15 @@ public final class SeatPainter implements SeatDrawings {
       canvas.dimension(
           new Point(x, flat.getMinY()),
           new Point(x, flat.getMaxY()),
-          right ? off : -off,
+          right ? off(Item.Side.RIGHT) : -off(Item.Side.LEFT),
           0,
           show(flat.getHeight()),
           false);
+    }
+
+    /** Stands farther off where words or another size stand already. */
+    private double off(Item.Side side) {
+      return (taken.contains(side) ? 0.24 : 0.11) * size;
     }
 
     private String show(double mm) {
