@@ -1,0 +1,18 @@
+/**
+ * What the suite puts on paper: what does a person take to the bench, and to the club's evening?
+ *
+ * <p>{@link org.fettlebench.paper.BenchCards} writes PDF of the size A4 (210 x 297 mm), upright,
+ * from a {@link org.fettlebench.kits.KitReport}; it computes nothing and rounds only in words.
+ * Drawings stand at a scale of ISO 5455 that is written beside them, with a line of known length to
+ * measure after printing, since printers like to fit pages to their paper. The same report gives
+ * the same pages, but for the date of the file. May be called from any thread. No argument is null;
+ * streams are written to and left open.
+ *
+ * <p>Implemented by the suite only.
+ */
+@Export
+@Version("1.0.0")
+package org.fettlebench.paper;
+
+import org.osgi.annotation.bundle.Export;
+import org.osgi.annotation.versioning.Version;
