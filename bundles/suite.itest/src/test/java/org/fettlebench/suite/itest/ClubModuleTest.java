@@ -1,6 +1,7 @@
 package org.fettlebench.suite.itest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -24,6 +25,23 @@ import org.junit.jupiter.api.io.TempDir;
 class ClubModuleTest {
   private static final String SAMPLE = "org.fettlebench.sample.club";
   private static final String SERIES_THREAD = "3/16 x 36 SC";
+
+  /** A joint that the sample's rule has something to say of. */
+  private static final String KIT =
+      """
+      [kit]
+      name = "Small thing"
+
+      [[joint]]
+      name = "plate"
+      part = "base"
+      count = 2
+      fastener = "10 BA round x 1/4 in brass"
+      tapped = { material = "cast iron", full-thread = "5 mm" }
+      method = "scribe-and-dot"
+      """;
+
+  private static final String RULE_SAYS = "finer than 8 BA in iron";
 
   @TempDir Path dir;
   private Suite suite;
@@ -63,6 +81,13 @@ class ClubModuleTest {
         .allMatch(added::contains);
   }
 
+  private boolean ruleSpeaks() throws IOException {
+    Path kit = Files.writeString(dir.resolve("small.kit.toml"), KIT);
+    Suite.Finished checked = suite.call("kit", "check", kit.toString(), "--json");
+    assertTrue(checked.status() < 2, checked.toString());
+    return checked.out().contains(RULE_SAYS);
+  }
+
   private void dropSample() throws IOException {
     Path partial = suite.modules().resolve("sample.part");
     Files.copy(Suite.sampleJar(), partial);
@@ -73,15 +98,18 @@ class ClubModuleTest {
   void allItAddsAppearsAndGoesAgain() throws IOException {
     open();
     assertEquals(2, suite.call("thread", "show", SERIES_THREAD).status());
+    assertFalse(ruleSpeaks());
     dropSample();
     Suite.eventually(this::contributions, this::sampleAddsAll);
     assertEquals(true, module(SAMPLE).orElseThrow().get("dropped"));
     assertEquals(0, suite.call("thread", "show", SERIES_THREAD).status());
     assertEquals(0, suite.call("club", "rules").status());
+    assertTrue(ruleSpeaks());
     Files.delete(suite.modules().resolve("sample.jar"));
     Suite.eventually(this::contributions, () -> module(SAMPLE).isEmpty());
     assertEquals(2, suite.call("thread", "show", SERIES_THREAD).status());
     assertEquals(2, suite.call("club", "rules").status());
+    assertFalse(ruleSpeaks());
     assertTrue(window.isAlive());
   }
 

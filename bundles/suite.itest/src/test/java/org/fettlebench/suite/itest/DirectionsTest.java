@@ -39,6 +39,7 @@ class DirectionsTest {
           Map.entry("threads.api", Set.of("measure", "tables.api")),
           Map.entry("tooling.api", Set.of("measure", "tables.api", "threads.api")),
           Map.entry("fasteners.api", Set.of("measure", "tables.api", "threads.api")),
+          Map.entry("paper.api", Set.of("measure", "drawing", "fits.api", "club.api", "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
           Map.entry(
               "kits.api",
