@@ -31,8 +31,12 @@ import org.fettlebench.command.internal.suite.DbBackup;
 import org.fettlebench.command.internal.suite.ModuleLeaveOut;
 import org.fettlebench.command.internal.suite.ModuleLetIn;
 import org.fettlebench.command.internal.suite.ModuleList;
+import org.fettlebench.command.internal.thread.MaterialList;
+import org.fettlebench.command.internal.thread.ThreadLimitsCommand;
 import org.fettlebench.command.internal.thread.ThreadList;
 import org.fettlebench.command.internal.thread.ThreadShow;
+import org.fettlebench.command.internal.thread.ThreadStrengthCommand;
+import org.fettlebench.command.internal.thread.ThreadWires;
 import org.fettlebench.modules.Modules;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -50,6 +54,10 @@ public final class AllCommands {
     return new Command[] {
       new ThreadShow(Providers.THREADS),
       new ThreadList(Providers.THREADS),
+      new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
+      new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
+      new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
+      new MaterialList(Providers.MATERIALS),
       new HeadShow(Providers.THREADS, Providers.HEADS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),

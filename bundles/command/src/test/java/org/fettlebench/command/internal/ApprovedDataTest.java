@@ -27,7 +27,19 @@ class ApprovedDataTest {
   private static final Path FILES = Path.of("src/test/resources/guide");
   private static final Path APPROVED = Path.of("src/test/resources/approved");
   private static final Set<String> UNITS =
-      Set.of("Mm", "In", "Percent", "Degrees", "PerInch", "Count", "Diameters");
+      Set.of(
+          "Mm",
+          "In",
+          "Mm2",
+          "In2",
+          "N",
+          "Nm",
+          "Mpa",
+          "Percent",
+          "Degrees",
+          "PerInch",
+          "Count",
+          "Diameters");
   // Numbers that count things or name them, and so have no unit.
   private static final Set<String> COUNTS =
       Set.of(
@@ -65,6 +77,10 @@ class ApprovedDataTest {
   @CsvSource({
     "thread-show, thread show 2 BA 1/4 BSF",
     "thread-list, thread list",
+    "thread-limits, thread limits M6-6H/6g",
+    "thread-strength, thread strength M6 --screw class-8.8 --nut 6082-t6 --preload 5000 --friction 0.15",
+    "thread-wires, thread wires 2 BA --wire 0.45mm --over 4.72mm",
+    "material-list, material list",
     "head-show, head show M6",
     "drill-near, drill near 5/32",
     "drill-show, drill show No 22",

@@ -20,8 +20,15 @@ import org.fettlebench.kits.internal.KitReportsService;
 import org.fettlebench.kits.internal.StockFilesService;
 import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
+import org.fettlebench.threads.ThreadClasses;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.threads.internal.strength.MaterialRegistry;
+import org.fettlebench.threads.internal.strength.StrengthService;
+import org.fettlebench.threads.internal.wires.WireService;
+import org.fettlebench.threads.strength.Materials;
+import org.fettlebench.threads.strength.ThreadStrength;
+import org.fettlebench.threads.wires.MeasuringWires;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
 import org.fettlebench.tooling.internal.DrillRegistry;
@@ -37,6 +44,18 @@ public final class Providers {
 
   /** The shipped threads. */
   public static final Threads THREADS = REGISTRY;
+
+  /** The limits of their classes. */
+  public static final ThreadClasses THREAD_CLASSES = REGISTRY;
+
+  /** The strength of threads. */
+  public static final ThreadStrength STRENGTH = new StrengthService(REGISTRY);
+
+  /** The shipped materials. */
+  public static final Materials MATERIALS = new MaterialRegistry(TABLES, Providers::faulty);
+
+  /** Measuring over wires. */
+  public static final MeasuringWires WIRES = new WireService();
 
   /** The shipped heads. */
   public static final Heads HEADS =

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 
 /** Reads threads out of typed words: a designation may be several words, and several may follow. */
@@ -21,6 +22,15 @@ public final class ThreadWords {
    */
   public static ScrewThread one(Threads threads, String typed) {
     return threads.find(typed).orElseThrow(() -> unknown(threads, typed));
+  }
+
+  /**
+   * Reads one thread with its class out of all words.
+   *
+   * @throws CommandException naming the nearest threads when there is no such thread
+   */
+  public static ThreadCall called(Threads threads, String typed) {
+    return threads.read(typed).orElseThrow(() -> unknown(threads, typed));
   }
 
   /**

@@ -1,0 +1,153 @@
+package org.fettlebench.command.internal.thread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import org.fettlebench.command.internal.Providers;
+import org.fettlebench.command.internal.Session;
+import org.fettlebench.command.internal.Session.Answer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Limits, strength and wires as they are typed. */
+class ThreadFiguresTest {
+  private final Session session =
+      new Session(
+          new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
+          new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
+          new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
+          new MaterialList(Providers.MATERIALS));
+
+  private Map<String, Object> data(String typed) throws IOException {
+    Answer answer = session.type((typed + " --json").split(" "));
+    assertEquals("", answer.err());
+    return JSON.std.mapFrom(answer.out());
+  }
+
+  private static Object at(Object data, Object... path) {
+    Object there = data;
+    for (Object key : path) {
+      there =
+          there instanceof List<?> list ? list.get((Integer) key) : ((Map<?, ?>) there).get(key);
+    }
+    return there;
+  }
+
+  private static double number(Object data, Object... path) {
+    return ((Number) at(data, path)).doubleValue();
+  }
+
+  /**
+   * Printed: ASME B1.13M for M10 (engineersedge, apporo), efunda for #1-64, ISO 228-1 for G 1/4.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "thread limits M10-6g, major, leastMm, 9.732",
+    "thread limits M10-6g, effective, leastMm, 8.862",
+    "thread limits M10 --class 6H, effective, mostMm, 9.206",
+    "thread limits #1-64 UNC-2A, effective, leastIn, 0.0603",
+    "thread limits #1-64 UNC --class 3B, effective, mostIn, 0.0648",
+    "thread limits G1/4A, effective, leastMm, 12.176"
+  })
+  void limitsAsPrinted(String typed, String diameter, String key, double printed)
+      throws IOException {
+    assertEquals(printed, number(data(typed), "limits", 0, diameter, key), 1e-9);
+  }
+
+  @Test
+  void limitsOfTheUsualFitAsText() {
+    Answer answer = session.type("thread", "limits", "M6");
+    assertTrue(answer.out().startsWith("M6 screw, ISO 965-1 6g\n"), answer.out());
+    assertTrue(answer.out().contains("M6 nut, ISO 965-1 6H\n"), answer.out());
+    assertTrue(answer.out().contains("  effective diameter     5.212  5.324"), answer.out());
+  }
+
+  /**
+   * Bolt load 69600 N, aluminium of 130 MPa in shear, as in a printed example but at 6g's least.
+   */
+  @Test
+  void strengthByTypedStrengths() throws IOException {
+    Map<String, Object> told =
+        data("thread strength M10 --screw 1200 --nut-shear 130 --engagement 20mm");
+    assertEquals(57.99, number(told, "stressAreaMm2"), 5e-3);
+    assertEquals("the thread in the hole strips", at(told, "joint", "givesWay"));
+    double perMm = Math.PI * 9.732 * (0.5 + 0.57735 / 1.5 * (9.732 - 9.206));
+    assertEquals(perMm * 20, number(told, "joint", "nutShearAreaMm2"), 1e-3);
+    assertEquals(57.99 * 1200 / 130 / perMm, number(told, "joint", "leastEngagementMm"), 2e-3);
+  }
+
+  @Test
+  void stripsIsTheStatusOfWanting() {
+    assertEquals(
+        1,
+        session
+            .type("thread", "strength", "M6", "--screw", "class-8.8", "--nut", "6082-t6")
+            .status());
+    Answer sound =
+        session.type(
+            "thread",
+            "strength",
+            "M6",
+            "--screw",
+            "mild-steel",
+            "--nut",
+            "EN8",
+            "--engagement",
+            "12mm");
+    assertEquals(0, sound.status());
+    assertTrue(sound.out().contains("the screw breaks first"), sound.out());
+    assertTrue(sound.out().contains("boiler inspector"), sound.out());
+  }
+
+  /** Shigley's example 8-3: 25000 lbf on 3/4-16 at 0.15 is 3551 lbf in. */
+  @Test
+  void torqueAsPrinted() throws IOException {
+    Map<String, Object> told =
+        data("thread strength 3/4-16 UNF --preload 111205.54 --friction 0.15");
+    assertEquals(3551, number(told, "torqueNm") / 0.1129848290276167, 0.5);
+  }
+
+  @Test
+  void wiresBothWays() throws IOException {
+    Map<String, Object> there = data("thread wires 2 BA --wire 0.45mm");
+    Map<String, Object> back =
+        data("thread wires 2 BA --wire 0.45mm --over " + at(there, "overWiresMm") + "mm");
+    assertEquals(4.215, number(back, "effectiveMm"), 2e-6);
+    assertEquals(0.54626 * 0.81, number(there, "bestWireMm"), 5e-6);
+    assertEquals(
+        1,
+        session.type("thread", "wires", "2", "BA", "--wire", "0.45mm", "--over", "5mm").status());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "thread limits M6 --class 2B|say a grade and a position",
+        "thread limits M6 --engagement 5mm|without a length of engagement",
+        "thread limits 2 BX|near it are",
+        "thread strength M6 --screw brass --nut en8|there are brass-cz121",
+        "thread strength M6 --screw adamant --nut en8|material list",
+        "thread strength M6 --screw en8|say both materials",
+        "thread strength M6 --preload 100|needs both",
+        "thread strength M6 --screw en8 --nut en8 --hole 6mm|leaves no thread",
+        "thread strength M6 --screw en8 --nut en8 --engagement 0mm|above 0",
+        "thread wires M6 --over 6mm|--wire LENGTH",
+        "thread wires M6 --wire 0.2mm|best 0.577",
+        "thread wires M6 --wire 0.577mm --over 1mm|check the measurement",
+        "thread wires M6 --wire 0.577mm --over 6mm --effective 5mm|not both",
+        "material list unobtainium|no material has"
+      })
+  void refusesWithARemedy(String typed, String words) {
+    Answer answer = session.type(typed.split(" "));
+    assertEquals(2, answer.status(), answer.out());
+    assertTrue(answer.err().contains(words), answer.err());
+    assertEquals("", answer.out());
+    assertEquals(List.of(), session.reported());
+  }
+}
