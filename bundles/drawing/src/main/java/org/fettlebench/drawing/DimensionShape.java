@@ -17,6 +17,7 @@ import org.fettlebench.measure.Point;
 record DimensionShape(
     List<List<Point>> lines, List<List<Point>> arrows, Point textAt, double textDegrees) {
   private static final double ARROW_MM = 3;
+  private static final double LEAN_DEGREES = 15;
   private static final double GAP_MM = 1;
   private static final double OVERSHOOT_MM = 1.5;
 
@@ -44,6 +45,12 @@ record DimensionShape(
         List.of(arrow(a, ux * way, uy * way), arrow(b, -ux * way, -uy * way));
     Point middle = new Point((a.xMm() + b.xMm()) / 2, (a.yMm() + b.yMm()) / 2);
     double words = dimension.words().length() * textMm * 0.62;
+    if (words > length - 1 && Math.abs(uy) > Math.abs(ux)) {
+      // No room along an upright line: the figure stands level beside it, away from the middle.
+      double aside = middle.xMm() < sheet.widthMm() / 2 ? -1 : 1;
+      Point beside = middle.moved(aside * (words / 2 + 1.5), textMm * 0.36);
+      return new DimensionShape(lines, arrows, beside, 0);
+    }
     if (words > length - 1) {
       // No room between: the figure stands beyond the first arrow, on the line drawn out to it.
       double out = tail + (inside ? 1 : 0) + words / 2;
@@ -66,10 +73,11 @@ record DimensionShape(
 
   private static double degrees(double ux, double uy) {
     double degrees = Math.toDegrees(Math.atan2(uy, ux));
-    if (degrees > 90 - 1e-6) {
+    // A line that leans a little from the upright is still read from the right.
+    if (degrees > 90 - LEAN_DEGREES) {
       return degrees - 180;
     }
-    return degrees <= -90 - 1e-6 ? degrees + 180 : degrees;
+    return degrees <= -90 - LEAN_DEGREES ? degrees + 180 : degrees;
   }
 
   private static Point lifted(Point middle, double ux, double uy, double textMm) {

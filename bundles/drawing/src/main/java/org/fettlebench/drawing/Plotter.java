@@ -52,6 +52,11 @@ public final class Plotter {
     return sheet.scale();
   }
 
+  /** Returns how high the drawing's frame stands on paper, mm. */
+  public double heightMm() {
+    return (drawing.frame().maxYMm() - drawing.frame().minYMm()) * scale();
+  }
+
   /** Returns the scale as a drawing says it: {@code 5:1}, {@code 1:2}. */
   public String scaleWords() {
     return scale() >= 1 ? number(scale()) + ":1" : "1:" + number(1 / scale());
