@@ -1,8 +1,13 @@
 package org.fettlebench.threads.internal.limits;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Standing;
@@ -29,10 +34,40 @@ final class MetricTolerances {
   /** Shares of the grade 6 tolerance of the screw that the nut has, from grade 4. */
   private static final double[] NUT_GRADES = {0.85, 1.06, 1.32, 1.7, 2.12};
 
-  private final List<Table> tables;
+  /** A row of tolerances and the range of diameters it is for. */
+  private record Band(Length over, Length to, Table.Row row) {
+    boolean holds(Length major) {
+      return over.compareTo(major) < 0 && major.compareTo(to) <= 0;
+    }
+  }
+
+  private record Key(String quantity, Length pitch) {}
+
+  // Looked up for every thread of long lists, so the cells are read once.
+  private final Map<Key, List<Band>> tolerances = new HashMap<>();
+  private final Map<Length, Table.Row> deviations = new HashMap<>();
 
   MetricTolerances(List<Table> tables) {
-    this.tables = tables;
+    rows(tables, TOLERANCES)
+        .forEach(
+            row ->
+                tolerances
+                    .computeIfAbsent(
+                        new Key(row.requiredText("quantity"), row.requiredLength("pitch_mm")),
+                        key -> new ArrayList<>())
+                    .add(
+                        new Band(
+                            row.length("over_mm").orElse(Length.ZERO),
+                            row.length("to_mm").orElse(Length.ofNanometres(Long.MAX_VALUE)),
+                            row)));
+    rows(tables, DEVIATIONS)
+        .forEach(row -> deviations.putIfAbsent(row.requiredLength("pitch_mm"), row));
+  }
+
+  private static Stream<Table.Row> rows(List<Table> tables, String kind) {
+    return tables.stream()
+        .filter(table -> table.kind().equals(kind) && table.id().equals("ISO 965-1"))
+        .flatMap(table -> table.rows().stream());
   }
 
   /** Returns the deviation of position e, f, g, h, G or H from the basic size, without its sign. */
@@ -42,10 +77,8 @@ final class MetricTolerances {
     }
     String letter = String.valueOf(Character.toLowerCase(position));
     Optional<Table.Row> row =
-        rows(DEVIATIONS)
-            .filter(one -> one.requiredLength("pitch_mm").equals(thread.pitch()))
-            .filter(one -> one.text(letter + "_um").isPresent())
-            .findFirst();
+        Optional.ofNullable(deviations.get(thread.pitch()))
+            .filter(one -> one.text(letter + "_um").isPresent());
     return row.map(one -> printed(one, letter + "_um", "printed", letter, "ISO 965-1"))
         .orElseThrow(
             () ->
@@ -117,18 +150,10 @@ final class MetricTolerances {
   }
 
   private Optional<Table.Row> row(String quantity, ScrewThread thread) {
-    return rows(TOLERANCES)
-        .filter(row -> row.requiredText("quantity").equals(quantity))
-        .filter(row -> row.requiredLength("pitch_mm").equals(thread.pitch()))
-        .filter(row -> row.length("over_mm").map(o -> o.compareTo(thread.major()) < 0).orElse(true))
-        .filter(row -> row.length("to_mm").map(t -> thread.major().compareTo(t) <= 0).orElse(true))
+    return tolerances.getOrDefault(new Key(quantity, thread.pitch()), List.of()).stream()
+        .filter(band -> band.holds(thread.major()))
+        .map(Band::row)
         .findFirst();
-  }
-
-  private java.util.stream.Stream<Table.Row> rows(String kind) {
-    return tables.stream()
-        .filter(table -> table.kind().equals(kind) && table.id().equals("ISO 965-1"))
-        .flatMap(table -> table.rows().stream());
   }
 
   private static Optional<Tolerance> grade(Table.Row row, int grade) {

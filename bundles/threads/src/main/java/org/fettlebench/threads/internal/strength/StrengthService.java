@@ -2,6 +2,7 @@ package org.fettlebench.threads.internal.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
@@ -74,8 +75,11 @@ public final class StrengthService implements ThreadStrength {
     double perMmNut = ShearArea.ofNut(form, pitch, worst.major(), worst.nutEffective());
     if (!(perMmScrew > 0 && worst.minor() < worst.major())) {
       throw new MeasureException(
-          "a hole of %.3f mm is too large: the screw's thread of %.3f mm does not reach its sides"
-              .formatted(worst.minor(), worst.major()));
+          String.format(
+              Locale.ROOT,
+              "a hole of %.3f mm is too large: the screw's thread of %.3f mm does not reach its sides",
+              worst.minor(),
+              worst.major()));
     }
     StressArea area = stressArea(joint.thread());
     double engaged = joint.engagement().millimetres();
@@ -106,13 +110,14 @@ public final class StrengthService implements ThreadStrength {
   }
 
   private static String shear(String part, Material material) {
-    return "%s: shear strength %.0f MPa, %s"
-        .formatted(
-            part,
-            material.threadShearMpa(),
-            material.shearMpa().isPresent()
-                ? "as given"
-                : "half the tensile strength as FED-STD-H28 counts it");
+    return String.format(
+        Locale.ROOT,
+        "%s: shear strength %.0f MPa, %s",
+        part,
+        material.threadShearMpa(),
+        material.shearMpa().isPresent()
+            ? "as given"
+            : "half the tensile strength as FED-STD-H28 counts it");
   }
 
   private Worst worst(ThreadedJoint joint, List<String> notes) {

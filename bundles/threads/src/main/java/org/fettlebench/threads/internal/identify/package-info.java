@@ -1,0 +1,2 @@
+/** Naming threads from measurements; the way in is the service. */
+package org.fettlebench.threads.internal.identify;
