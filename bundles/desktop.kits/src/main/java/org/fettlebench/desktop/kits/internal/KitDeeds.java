@@ -27,8 +27,11 @@ final class KitDeeds {
     /** Checks the kit that is shown again. */
     void check();
 
-    /** Puts on paper what is shown. */
-    void print();
+    /** Puts the joint that is shown on paper. */
+    void card();
+
+    /** Puts the kit that is shown on paper. */
+    void report();
 
     /** Returns the name of the kit that is shown. */
     Optional<String> kit();
@@ -152,8 +155,13 @@ final class KitDeeds {
       }
 
       @Override
-      public void print() {
-        watcher.print();
+      public void card() {
+        watcher.card();
+      }
+
+      @Override
+      public void report() {
+        watcher.report();
       }
 
       @Override

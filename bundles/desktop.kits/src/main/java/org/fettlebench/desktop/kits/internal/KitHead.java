@@ -32,7 +32,9 @@ final class KitHead extends Composite {
 
     void shortList(boolean shown);
 
-    void print();
+    void card();
+
+    void report();
 
     void remove();
   }
@@ -68,12 +70,8 @@ final class KitHead extends Composite {
     // A button that stays down has less room around its words than the others.
     shorts.setLayoutData(new RowData(shorts.computeSize(-1, -1).x + 3 * Layouts.GAP, -1));
     shorts.addListener(SWT.Selection, event -> deeds.shortList(shorts.getSelection()));
-    button(
-        bar,
-        look,
-        "&Bench card \u2026",
-        "Ctrl+P: this joint or the whole kit on paper",
-        deeds::print);
+    button(bar, look, "&Bench card \u2026", "Ctrl+P: this joint as PDF", deeds::card);
+    button(bar, look, "Re&port \u2026", "The whole kit as PDF", deeds::report);
     button(bar, look, "&Remove", "Take this kit off the shelf; can be undone", deeds::remove);
     Composite answer = Layouts.wide(Layouts.columns(this, 2));
     badge = new VerdictBadge(answer, look).large();

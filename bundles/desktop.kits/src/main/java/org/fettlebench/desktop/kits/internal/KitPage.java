@@ -16,6 +16,7 @@ import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
 import org.fettlebench.modules.Modules;
+import org.fettlebench.paper.BenchCards;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -34,6 +35,7 @@ public final class KitPage implements Page, KitDeeds.Watcher {
   private final KitReports reports;
   private final SeatDrawings drawings;
   private volatile Optional<DemoClub> demo = Optional.empty();
+  private volatile Optional<BenchCards> cards = Optional.empty();
   private Optional<KitView> view = Optional.empty();
   private Optional<Desk> desk = Optional.empty();
   private Optional<String> jointWanted = Optional.empty();
@@ -62,6 +64,15 @@ public final class KitPage implements Page, KitDeeds.Watcher {
 
   void unsetDemo(DemoClub club) {
     demo = Optional.empty();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setCards(BenchCards service) {
+    cards = Optional.of(service);
+  }
+
+  void unsetCards(BenchCards service) {
+    cards = Optional.empty();
   }
 
   @Override
@@ -202,7 +213,30 @@ public final class KitPage implements Page, KitDeeds.Watcher {
 
   @Override
   public void print() {
-    desk.ifPresent(place -> place.complain("No module that makes bench cards is installed."));
+    if (view.filter(KitView::shortListShown).isPresent()) {
+      report();
+    } else {
+      card();
+    }
+  }
+
+  @Override
+  public void card() {
+    view.flatMap(KitView::report)
+        .ifPresent(
+            report ->
+                view.flatMap(shown -> shown.panel().shown())
+                    .filter(report.joints()::contains)
+                    .ifPresent(joint -> papers().card(report, joint)));
+  }
+
+  @Override
+  public void report() {
+    view.flatMap(KitView::report).ifPresent(report -> papers().report(report));
+  }
+
+  private Papers papers() {
+    return new Papers(desk.orElseThrow(), () -> cards);
   }
 
   @Override

@@ -159,6 +159,10 @@ final class KitView extends Composite {
     }
   }
 
+  boolean shortListShown() {
+    return shortShown;
+  }
+
   KitBook.Shown shown() {
     return shown;
   }
