@@ -1,0 +1,154 @@
+package org.fettlebench.desktop.threads.internal;
+
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fettlebench.club.Goods;
+import org.fettlebench.club.Stock;
+import org.fettlebench.club.StockLine;
+import org.fettlebench.modules.Faults;
+import org.fettlebench.tables.FixedTables;
+import org.fettlebench.tables.Table;
+import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.internal.DrillRegistry;
+import org.fettlebench.tooling.internal.HoleChoice;
+import org.osgi.framework.BundleContext;
+
+/** The real threads and drills over the shipped tables, without a framework; and a tool rack. */
+record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, HoleChoice holes) {
+  private static final Faults NO_FAULTS =
+      (contribution, doing, cause) -> {
+        throw new AssertionError(doing, cause);
+      };
+
+  static final Bench SET = set();
+
+  private static Bench set() {
+    BundleContext none = mock(BundleContext.class);
+    List<Table> all = new ArrayList<>();
+    for (Class<?> anchor : List.of(ThreadRegistry.class, HoleChoice.class)) {
+      all.addAll(FixedTables.fromResources(anchor, names(anchor)).all());
+    }
+    FixedTables tables = FixedTables.of(all);
+    ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
+    return new Bench(
+        tables,
+        threads,
+        new DrillRegistry(none, tables, NO_FAULTS),
+        new HoleChoice(none, tables, threads, NO_FAULTS));
+  }
+
+  private static String[] names(Class<?> anchor) {
+    try {
+      Path home = Path.of(anchor.getProtectionDomain().getCodeSource().getLocation().toURI());
+      if (Files.isDirectory(home)) {
+        return names(home.resolve("FETTLEBENCH/tables"));
+      }
+      try (FileSystem jar = FileSystems.newFileSystem(home)) {
+        return names(jar.getPath("/FETTLEBENCH/tables"));
+      }
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    } catch (URISyntaxException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static String[] names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> "/FETTLEBENCH/tables/" + file.getFileName())
+          .sorted()
+          .toArray(String[]::new);
+    }
+  }
+
+  ThreadsBook book() {
+    return new ThreadsBook(threads, threads, drills, holes, tables);
+  }
+
+  ThreadsPage page(Stock stock) {
+    return new ThreadsPage(threads, threads, drills, holes, tables, stock);
+  }
+
+  /** Returns a stock that holds a club's rack. */
+  static Stock stock() {
+    Stock stock = mock(Stock.class);
+    List<StockLine> lines = rack();
+    when(stock.lines()).thenReturn(lines);
+    when(stock.revision()).thenReturn(7L);
+    return stock;
+  }
+
+  /** Number drills without every seventh, tenths of a millimetre, one out, one worn; some taps. */
+  static List<StockLine> rack() {
+    List<StockLine> lines = new ArrayList<>();
+    for (int number = 1; number <= 60; number++) {
+      if (number % 7 != 0) {
+        drill(lines, "No " + number, "Drill stand / Number");
+      }
+    }
+    for (int tenths = 10; tenths <= 100; tenths += 2) {
+      drill(lines, tenths / 10 + "." + tenths % 10 + " mm", "Drill stand / Metric");
+    }
+    tap(lines, "taper", StockLine.Condition.GOOD, "");
+    tap(lines, "second", StockLine.Condition.WORN, "");
+    tap(lines, "bottoming", StockLine.Condition.GOOD, "Tom Reed until 3 May 2027");
+    return lines;
+  }
+
+  private static void drill(List<StockLine> lines, String name, String place) {
+    DrillSize size = SET.drills.find(name).orElseThrow();
+    Goods goods =
+        new Goods(
+            Goods.Kind.DRILL,
+            name + " drill",
+            "",
+            "",
+            Optional.of(size.diameter()),
+            Optional.empty(),
+            "");
+    boolean out = name.equals("No 24");
+    StockLine.Condition condition =
+        name.equals("No 25") ? StockLine.Condition.WORN : StockLine.Condition.GOOD;
+    String holder = out ? "Grace Webb" : "";
+    lines.add(
+        new StockLine(
+            lines.size() + 1, goods, place, condition, 1, out ? 1 : 0, holder, Optional.empty()));
+  }
+
+  private static void tap(
+      List<StockLine> lines, String lead, StockLine.Condition condition, String holder) {
+    Goods goods =
+        new Goods(
+            Goods.Kind.TAP,
+            "2 BA " + lead + " tap",
+            "2 BA",
+            lead,
+            Optional.empty(),
+            Optional.empty(),
+            "");
+    lines.add(
+        new StockLine(
+            lines.size() + 1,
+            goods,
+            "Tap box / BA",
+            condition,
+            1,
+            holder.isEmpty() ? 0 : 1,
+            holder,
+            Optional.empty()));
+  }
+}
