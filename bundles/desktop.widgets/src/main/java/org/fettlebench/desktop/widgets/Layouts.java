@@ -5,6 +5,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -26,6 +27,25 @@ public final class Layouts {
     Composite made = new Composite(parent, SWT.NONE);
     made.setLayout(grid(count, 0));
     made.setBackground(parent.getBackground());
+    return made;
+  }
+
+  /**
+   * Returns a row that goes on below when there is no more room; its children need no layout data.
+   */
+  public static Composite flow(Composite parent) {
+    Composite made = new Composite(parent, SWT.NONE);
+    RowLayout row = new RowLayout(SWT.HORIZONTAL);
+    row.wrap = true;
+    row.center = true;
+    row.marginLeft = row.marginRight = row.marginTop = row.marginBottom = 0;
+    row.spacing = GAP;
+    made.setLayout(row);
+    made.setBackground(parent.getBackground());
+    GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    // A small hint makes it wrap to the room it gets instead of asking for one long row.
+    data.widthHint = 40;
+    made.setLayoutData(data);
     return made;
   }
 
