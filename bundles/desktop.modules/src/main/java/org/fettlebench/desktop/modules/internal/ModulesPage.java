@@ -15,22 +15,26 @@ import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.ListModel;
 import org.fettlebench.desktop.widgets.LongList;
 import org.fettlebench.desktop.widgets.Split;
+import org.fettlebench.desktop.widgets.VerdictMark;
 import org.fettlebench.modules.Module;
 import org.fettlebench.modules.Modules;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** What is installed, what each module adds, and whether it works. */
+/** What the club has added to the suite, and whether it works; behind switches all the rest. */
 @Component
 public final class ModulesPage implements Page {
   private static final String ID = "modules";
+  private static final String PARTS = "parts";
+  private static final String LIBRARIES = "libraries";
   private static final int MOST_FOUND = 5;
 
   private final Modules modules;
   private Desk desk;
   private ModuleAdding adding;
   private Label summary;
+  private Button parts;
   private Button libraries;
   private FilterField filter;
   private LongList<Module> list;
@@ -80,20 +84,27 @@ public final class ModulesPage implements Page {
   }
 
   private void actions(Composite page) {
-    Composite line = Layouts.columns(page, 3);
+    Composite line = Layouts.columns(page, 4);
     Layouts.button(line, desk.look(), "&Add a module \u2026", adding::ask);
     Layouts.button(line, desk.look(), "&Open modules folder", adding::openFolder);
-    libraries = new Button(line, SWT.CHECK);
-    libraries.setText("Show &libraries made by others");
-    libraries.setFont(desk.look().text());
-    libraries.setForeground(desk.look().ink());
-    libraries.setBackground(line.getBackground());
-    libraries.setSelection(desk.remembered(ID, "libraries", "no").equals("yes"));
-    libraries.addListener(SWT.Selection, event -> showLibraries());
+    parts = toggle(line, "Show the suite's own &parts", PARTS);
+    libraries = toggle(line, "Show &libraries made by others", LIBRARIES);
   }
 
-  private void showLibraries() {
-    desk.remember(ID, "libraries", libraries.getSelection() ? "yes" : "no");
+  /** Makes a switch that widens the list and is remembered. */
+  private Button toggle(Composite line, String text, String key) {
+    Button button = new Button(line, SWT.CHECK);
+    button.setText(text);
+    button.setFont(desk.look().text());
+    button.setForeground(desk.look().ink());
+    button.setBackground(line.getBackground());
+    button.setSelection(desk.remembered(ID, key, "no").equals("yes"));
+    button.addListener(SWT.Selection, event -> widen(button, key));
+    return button;
+  }
+
+  private void widen(Button button, String key) {
+    desk.remember(ID, key, button.getSelection() ? "yes" : "no");
     fill();
   }
 
@@ -103,7 +114,8 @@ public final class ModulesPage implements Page {
     list =
         Layouts.fill(new LongList<>(left, desk, ID, "modules", columns()))
             .keyedBy(Module::symbolicName)
-            .whenEmpty("No module is installed. \u201cAdd a module \u2026\u201d lets one in.")
+            .whenEmpty(
+                "The club has added nothing yet. \u201cAdd a module \u2026\u201d lets one in.")
             .onSelect(chosen -> card.show(chosen.stream().findFirst()));
     filter.narrows(list);
   }
@@ -140,9 +152,16 @@ public final class ModulesPage implements Page {
   }
 
   private void fill() {
-    boolean all = libraries.getSelection();
-    list.items(known.stream().filter(module -> all || !module.library()).toList());
+    list.items(known.stream().filter(this::wantedInList).toList());
     card.show(list.selection().stream().findFirst());
+  }
+
+  /** What the club added stands there always, and so does what is wrong, wherever it is from. */
+  private boolean wantedInList(Module module) {
+    if (module.dropped() || ModuleWords.mark(module) != VerdictMark.TICK) {
+      return true;
+    }
+    return module.library() ? libraries.getSelection() : parts.getSelection();
   }
 
   private boolean select(String symbolicName) {
@@ -186,6 +205,10 @@ public final class ModulesPage implements Page {
   @Override
   public void show(Found found) {
     filter.type("");
+    if (known.stream().anyMatch(m -> m.symbolicName().equals(found.key()) && !wantedInList(m))) {
+      parts.setSelection(true);
+      widen(parts, PARTS);
+    }
     if (!select(found.key())) {
       wanted = found.key();
     }

@@ -44,13 +44,21 @@ class ModulesPageTest {
           "Old page", false, "cannot start: it needs org.fettlebench.desktop 2.0", List.of());
   private final Module suite =
       Trial.suite("org.fettlebench.threads", "Threads", "thread series: BA");
+  private final Module illPart =
+      Trial.ill("org.fettlebench.paper", "Paper: printed as PDF", "needs the package java.ink");
   private final Module library = Trial.suite("org.locationtech.jts", "JTS geometry");
+
+  private List<Module> installed = List.of(club, faulty, ill, suite, illPart, library);
+
+  private List<Module> shown(Control root) {
+    return list(root).model().shown();
+  }
 
   private void run(boolean dark, double scale, BiConsumer<TrialDesk, Control> test)
       throws Exception {
     boolean screen = !SWT.getPlatform().equals("gtk") || System.getenv("DISPLAY") != null;
     Assumptions.assumeTrue(screen, "no DISPLAY is set, so there is no window to test");
-    when(modules.installed()).thenReturn(List.of(club, faulty, ill, suite, library));
+    when(modules.installed()).thenReturn(installed);
     Path pictures = Files.createDirectories(Path.of("target", "pictures"));
     try (TrialDesk desk = new TrialDesk(Display.getDefault(), dark, scale)) {
       Control made = page.create(desk.shell(), desk);
@@ -118,7 +126,7 @@ class ModulesPageTest {
         false,
         1,
         (desk, root) -> {
-          assertTrue(find(root, Label.class, "One does not work: Old page").isPresent());
+          assertTrue(find(root, Label.class, "2 do not work").isPresent());
           list(root).select(ill.symbolicName());
           assertTrue(find(root, Label.class, "it needs org.fettlebench.desktop 2.0").isPresent());
           list(root).select(faulty.symbolicName());
@@ -127,14 +135,40 @@ class ModulesPageTest {
   }
 
   @Test
-  void librariesAreFoldedAwayUntilAsked() throws Exception {
+  void theClubsModulesAndWhatIsWrongStandAloneUntilMoreIsAsked() throws Exception {
     run(
         false,
         1,
         (desk, root) -> {
-          assertEquals(4, list(root).model().size());
-          press(root, "libraries");
-          assertEquals(5, list(root).model().size());
+          assertEquals(List.of(club, faulty, ill, illPart), shown(root));
+          press(root, "own &parts");
+          assertEquals(List.of(club, faulty, ill, suite, illPart), shown(root));
+          press(root, "own &parts");
+          press(root, "&libraries");
+          assertEquals(List.of(club, faulty, ill, illPart, library), shown(root));
+        });
+  }
+
+  @Test
+  void whenNothingIsAddedItSaysWhatToDo() throws Exception {
+    installed = List.of(suite, library);
+    run(
+        false,
+        1,
+        (desk, root) -> {
+          assertEquals(List.of(), shown(root));
+          assertTrue(find(root, Label.class, "Everything works, no module added").isPresent());
+        });
+  }
+
+  @Test
+  void aFoundPartOfTheSuiteIsUnfolded() throws Exception {
+    run(
+        false,
+        1,
+        (desk, root) -> {
+          page.show(page.find("threads").get(0));
+          assertEquals(List.of(suite), list(root).selection());
         });
   }
 
@@ -160,6 +194,7 @@ class ModulesPageTest {
         false,
         1,
         (desk, root) -> {
+          press(root, "own &parts");
           list(root).select(suite.symbolicName());
           assertTrue(find(root, Label.class, "thread series: BA").isPresent());
           assertTrue(find(root, Button.class, "Leave it out").isEmpty());

@@ -59,6 +59,22 @@ final class Trial {
         List.of());
   }
 
+  static Module ill(String symbolicName, String title, String state) {
+    return new Module(
+        symbolicName,
+        title,
+        "A part.",
+        "0.1.0",
+        "",
+        false,
+        "/suite/part.jar",
+        false,
+        state,
+        DAY,
+        List.of(),
+        List.of());
+  }
+
   static Module.Fault fault(String doing, String said) {
     return new Module.Fault(DAY, doing, said);
   }
