@@ -50,8 +50,8 @@ final class ProfileDrawing {
   }
 
   private Drawing drawn() {
-    double top = 0.55 * pitch;
-    double bottom = -profile.screwDepthMm() - 0.4 * pitch;
+    double top = 0.5 * pitch;
+    double bottom = -profile.screwDepthMm() - 0.33 * pitch;
     Optional<Double> cut = hole.map(drill -> below(drill.diameter()));
     List<Point> nut =
         cut.map(depth -> profile.nut(PITCHES, depth)).orElseGet(() -> profile.nut(PITCHES));
@@ -67,7 +67,7 @@ final class ProfileDrawing {
             "pitch " + show(thread.pitch()),
             false));
     word(0.5 * pitch, top - 0.22 * pitch, "nut");
-    word(0.5 * pitch, bottom + 0.2 * pitch, "screw");
+    word(0.5 * pitch, bottom + 0.17 * pitch, "screw");
     Drawing.Frame frame =
         new Drawing.Frame(-0.95 * pitch, bottom, right + 1.35 * pitch, top + 0.1 * pitch);
     return new Drawing(title(), items, frame);
@@ -93,19 +93,23 @@ final class ProfileDrawing {
     items.add(new Item.Path(LineKind.OUTLINE, outline, false));
   }
 
+  /** The words stand a little apart from each other, so that they find room on a small surface. */
   private void levels() {
-    level(LineKind.THIN, 0, "major " + show(thread.major()));
-    level(LineKind.CENTRE, -below(thread.effective()), "effective " + show(thread.effective()));
+    double apart = 0.14 * pitch;
+    level(LineKind.THIN, 0, apart, "major " + show(thread.major()));
+    level(LineKind.CENTRE, -below(thread.effective()), 0, "effective " + show(thread.effective()));
     level(
         LineKind.THIN,
         -below(thread.minorExternal()),
+        -apart,
         "minor of screw " + show(thread.minorExternal()));
   }
 
-  private void level(LineKind kind, double y, String words) {
-    Point end = new Point(right + 0.3 * pitch, y);
+  private void level(LineKind kind, double y, double shift, String words) {
+    Point end = new Point(right + 0.3 * pitch, y + shift);
     double begin = kind == LineKind.CENTRE ? 0 : right - 0.25 * pitch;
-    items.add(new Item.Path(kind, List.of(new Point(begin, y), end), false));
+    List<Point> leader = List.of(new Point(begin, y), new Point(right + 0.1 * pitch, y), end);
+    items.add(new Item.Path(kind, leader, false));
     items.add(new Item.Label(end, words, Item.Side.RIGHT, false));
   }
 

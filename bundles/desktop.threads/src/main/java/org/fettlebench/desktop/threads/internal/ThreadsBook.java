@@ -23,6 +23,7 @@ import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 
 /** Answers what is asked of threads and drills. Knows no window; for any thread of work. */
@@ -169,8 +170,18 @@ final class ThreadsBook {
     return stock.stream()
         .filter(line -> line.goods().kind() == Goods.Kind.TAP && line.quantity() > 0)
         .filter(line -> isOf(line.goods().thread(), thread))
-        .sorted(Comparator.comparingInt(Whereabouts::rank))
+        .sorted(Comparator.comparingInt(ThreadsBook::lead).thenComparingInt(Whereabouts::rank))
         .toList();
+  }
+
+  /** Returns which turn a tap has in the hole; a set or anything else comes after single taps. */
+  private static int lead(StockLine tap) {
+    for (TapLead lead : TapLead.values()) {
+      if (lead.name().equalsIgnoreCase(tap.goods().style())) {
+        return lead.ordinal();
+      }
+    }
+    return TapLead.values().length;
   }
 
   private boolean isOf(String designation, ScrewThread thread) {
