@@ -21,13 +21,16 @@ final class Diagnosis {
   private record Refusal(long lastModified, String said) {}
 
   private final LeftOut leftOut;
+  private final NewestOnly newest;
   private final Needs needs;
   private final Parts parts;
   private final FrameworkStartLevel reached;
   private final Map<Long, Refusal> refusals = new ConcurrentHashMap<>();
 
-  Diagnosis(LeftOut leftOut, Needs needs, Parts parts, FrameworkStartLevel reached) {
+  Diagnosis(
+      LeftOut leftOut, NewestOnly newest, Needs needs, Parts parts, FrameworkStartLevel reached) {
     this.reached = reached;
+    this.newest = newest;
     this.leftOut = leftOut;
     this.needs = needs;
     this.parts = parts;
@@ -36,6 +39,10 @@ final class Diagnosis {
   Health of(Bundle bundle) {
     if (leftOut.contains(bundle.getSymbolicName())) {
       return Health.LEFT_OUT;
+    }
+    Optional<Bundle> newer = newest.newerThan(bundle);
+    if (newer.isPresent()) {
+      return Health.older(newer.get().getVersion().toString());
     }
     if (rests(bundle)) {
       return Health.RESTING;
@@ -73,6 +80,7 @@ final class Diagnosis {
         couldStart(bundle)
             && !rests(bundle)
             && !leftOut.contains(bundle.getSymbolicName())
+            && newest.newerThan(bundle).isEmpty()
             && bundle.adapt(BundleStartLevel.class).isPersistentlyStarted();
     if (!should || refusal(bundle).isPresent()) {
       return;

@@ -11,6 +11,12 @@ record Health(boolean working, String words) {
   static final Health RESTING = new Health(true, "rests until a window is open");
   static final Health LEFT_OUT = new Health(false, "left out");
 
+  /** Returns the health of a module of which a newer version is there. */
+  static Health older(String newerVersion) {
+    return new Health(
+        false, "put aside: version " + newerVersion + " is here too; delete the older jar");
+  }
+
   static Health ill(String words) {
     return new Health(false, words);
   }

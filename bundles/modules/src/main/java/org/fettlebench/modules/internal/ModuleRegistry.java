@@ -23,7 +23,10 @@ import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
 import org.osgi.framework.ServiceEvent;
 import org.osgi.framework.ServiceListener;
+import org.osgi.framework.ServiceRegistration;
 import org.osgi.framework.SynchronousBundleListener;
+import org.osgi.framework.hooks.resolver.ResolverHookFactory;
+import org.osgi.framework.startlevel.BundleStartLevel;
 import org.osgi.framework.startlevel.FrameworkStartLevel;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -44,6 +47,8 @@ public final class ModuleRegistry implements Modules {
   private final BundleContext context;
   private final FaultLog faults;
   private final LeftOut leftOut;
+  private final NewestOnly newest;
+  private final ServiceRegistration<ResolverHookFactory> hook;
   private final Diagnosis diagnosis;
   private final ModuleView view;
   private final AtomicLong revision = new AtomicLong();
@@ -80,12 +85,16 @@ public final class ModuleRegistry implements Modules {
     this.leftOut = new LeftOut(ModuleOrigin.dataDirectory(context));
     FrameworkStartLevel reached =
         context.getBundle(Constants.SYSTEM_BUNDLE_LOCATION).adapt(FrameworkStartLevel.class);
-    this.diagnosis = new Diagnosis(leftOut, new Needs(context), new Parts(runtime), reached);
+    this.newest = new NewestOnly(context);
+    this.hook = context.registerService(ResolverHookFactory.class, newest, null);
+    this.diagnosis =
+        new Diagnosis(leftOut, newest, new Needs(context), new Parts(runtime), reached);
     this.view = new ModuleView(context, this.faults, diagnosis);
     context.addBundleListener(onBundle);
     context.addServiceListener(onService);
     this.faults.watch(onFault);
-    Stream.of(context.getBundles()).forEach(this::stopIfLeftOut);
+    Stream.of(context.getBundles()).forEach(this::stopIfUnwanted);
+    Stream.of(context.getBundles()).forEach(this::startIfNewest);
     changed();
   }
 
@@ -95,6 +104,7 @@ public final class ModuleRegistry implements Modules {
     faults.unwatch(onFault);
     context.removeServiceListener(onService);
     context.removeBundleListener(onBundle);
+    hook.unregister();
     teller.shutdownNow();
   }
 
@@ -115,21 +125,25 @@ public final class ModuleRegistry implements Modules {
 
   @Override
   public void enable(String symbolicName, boolean enabled) {
-    List<Bundle> dropped =
-        Stream.of(context.getBundles())
-            .filter(bundle -> symbolicName.equals(bundle.getSymbolicName()))
-            .filter(bundle -> ModuleOrigin.dropped(bundle, context))
-            .toList();
+    List<Bundle> dropped = newest.versions(symbolicName).toList();
     if (dropped.isEmpty()) {
       throw new IllegalArgumentException(
           "no module " + symbolicName + " came from the folder " + folder());
     }
     leftOut.set(symbolicName, !enabled);
-    dropped.forEach(enabled ? this::start : this::stopIfLeftOut);
+    dropped.forEach(enabled ? this::startIfNewest : this::stopIfUnwanted);
     changed();
   }
 
-  private void start(Bundle bundle) {
+  /** Starts a dropped module that was stopped because of a newer version or of being left out. */
+  private void startIfNewest(Bundle bundle) {
+    boolean stopped =
+        ModuleOrigin.dropped(bundle, context)
+            && bundle.getHeaders("").get(Constants.FRAGMENT_HOST) == null
+            && !bundle.adapt(BundleStartLevel.class).isPersistentlyStarted();
+    if (!stopped || unwanted(bundle)) {
+      return;
+    }
     try {
       bundle.start();
     } catch (BundleException refused) {
@@ -137,9 +151,15 @@ public final class ModuleRegistry implements Modules {
     }
   }
 
-  private void stopIfLeftOut(Bundle bundle) {
+  private boolean unwanted(Bundle bundle) {
     String name = bundle.getSymbolicName();
-    if (name == null || !leftOut.contains(name) || !ModuleOrigin.dropped(bundle, context)) {
+    return name != null
+        && ((leftOut.contains(name) && ModuleOrigin.dropped(bundle, context))
+            || newest.newerThan(bundle).isPresent());
+  }
+
+  private void stopIfUnwanted(Bundle bundle) {
+    if (!unwanted(bundle)) {
       return;
     }
     try {
@@ -150,8 +170,17 @@ public final class ModuleRegistry implements Modules {
   }
 
   private void bundleChanged(BundleEvent event) {
-    if (event.getType() == BundleEvent.STARTED) {
-      stopIfLeftOut(event.getBundle());
+    Bundle bundle = event.getBundle();
+    switch (event.getType()) {
+      case BundleEvent.STARTED -> stopIfUnwanted(bundle);
+      // Before the newer one can start, so that it finds its names free.
+      case BundleEvent.INSTALLED, BundleEvent.UPDATED ->
+          newest.versions(bundle.getSymbolicName()).forEach(this::stopIfUnwanted);
+      case BundleEvent.UNINSTALLED ->
+          later(() -> newest.versions(bundle.getSymbolicName()).forEach(this::startIfNewest));
+      default -> {
+        // No other change decides who runs.
+      }
     }
     changed();
   }
@@ -165,11 +194,15 @@ public final class ModuleRegistry implements Modules {
   private void changed() {
     revision.incrementAndGet();
     if (toldSoon.compareAndSet(false, true)) {
-      try {
-        teller.schedule(this::tell, TELL_AFTER_MS, TimeUnit.MILLISECONDS);
-      } catch (RejectedExecutionException closing) {
-        toldSoon.set(false);
-      }
+      later(this::tell);
+    }
+  }
+
+  private void later(Runnable work) {
+    try {
+      teller.schedule(work, TELL_AFTER_MS, TimeUnit.MILLISECONDS);
+    } catch (RejectedExecutionException closing) {
+      toldSoon.set(false);
     }
   }
 

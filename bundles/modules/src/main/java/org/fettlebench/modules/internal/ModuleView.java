@@ -21,7 +21,8 @@ final class ModuleView {
       Comparator.comparing((Module module) -> !module.dropped())
           .thenComparing(Module::library)
           .thenComparing(module -> module.title().toLowerCase(Locale.ROOT))
-          .thenComparing(Module::symbolicName);
+          .thenComparing(Module::symbolicName)
+          .thenComparing(Module::state);
 
   private final BundleContext context;
   private final FaultLog faults;

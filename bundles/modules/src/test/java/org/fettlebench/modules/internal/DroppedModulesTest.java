@@ -81,6 +81,27 @@ class DroppedModulesTest {
   }
 
   @Test
+  void ofTwoVersionsOnlyTheNewerRunsAndTheOlderComesBackWhenItGoes() throws Exception {
+    String aside = "club.a put aside: version 1.1.0 is here too; delete the older jar";
+    try (FelixHarness felix = start()) {
+      BundleJar.named("club.a").header("Bundle-Version", "1.0.0").write(folder.resolve("a-1.jar"));
+      awaitDropped(felix, "club.a working");
+      BundleJar.named("club.a").header("Bundle-Version", "1.1.0").write(folder.resolve("a-2.jar"));
+      awaitDropped(felix, aside, "club.a working");
+      Files.delete(folder.resolve("a-2.jar"));
+      awaitDropped(felix, "club.a working");
+      BundleJar.named("club.a").header("Bundle-Version", "1.1.0").write(folder.resolve("a-0.jar"));
+      awaitDropped(felix, aside, "club.a working");
+    }
+    try (FelixHarness felix = start()) {
+      awaitDropped(felix, aside, "club.a working");
+      Files.delete(folder.resolve("a-0.jar"));
+      awaitDropped(felix, "club.a working");
+      assertEquals(List.of(), felix.await(Modules.class).installed().get(0).faults());
+    }
+  }
+
+  @Test
   void aJarWithoutAWorkingManifestIsListedWithTheReason() throws Exception {
     try (FelixHarness felix = start()) {
       Files.writeString(folder.resolve("broken.jar"), "no jar at all");

@@ -1,0 +1,71 @@
+package org.fettlebench.modules.internal;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fettlebench.modules.ModuleOrigin;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.hooks.resolver.ResolverHook;
+import org.osgi.framework.hooks.resolver.ResolverHookFactory;
+import org.osgi.framework.wiring.BundleCapability;
+import org.osgi.framework.wiring.BundleRequirement;
+import org.osgi.framework.wiring.BundleRevision;
+
+/**
+ * Of several versions of one dropped module only the newest runs: a newer jar often has another
+ * file name, and the older one stays in the folder. As a hook of the resolver it keeps the others
+ * from starting at all, so that not even for a moment two of them ask for one name.
+ */
+final class NewestOnly implements ResolverHookFactory {
+  private final BundleContext context;
+
+  NewestOnly(BundleContext context) {
+    this.context = context;
+  }
+
+  /** Returns the newest version of a dropped module, if it is newer than {@code bundle}. */
+  Optional<Bundle> newerThan(Bundle bundle) {
+    return versions(bundle.getSymbolicName())
+        .filter(other -> other.getVersion().compareTo(bundle.getVersion()) > 0)
+        .max(Comparator.comparing(Bundle::getVersion))
+        .filter(other -> ModuleOrigin.dropped(bundle, context));
+  }
+
+  /** Returns all versions of a module that lie in the folder. */
+  Stream<Bundle> versions(String symbolicName) {
+    return Stream.of(context.getBundles())
+        .filter(bundle -> symbolicName != null && symbolicName.equals(bundle.getSymbolicName()))
+        .filter(bundle -> ModuleOrigin.dropped(bundle, context));
+  }
+
+  @Override
+  public ResolverHook begin(Collection<BundleRevision> triggers) {
+    return new Hook();
+  }
+
+  private final class Hook implements ResolverHook {
+    @Override
+    public void filterResolvable(Collection<BundleRevision> candidates) {
+      candidates.removeIf(candidate -> newerThan(candidate.getBundle()).isPresent());
+    }
+
+    @Override
+    public void filterSingletonCollisions(
+        BundleCapability singleton, Collection<BundleCapability> collisions) {
+      // Singletons are the framework's own affair.
+    }
+
+    @Override
+    public void filterMatches(
+        BundleRequirement requirement, Collection<BundleCapability> candidates) {
+      // What may resolve may also be used.
+    }
+
+    @Override
+    public void end() {
+      // Nothing is kept.
+    }
+  }
+}
