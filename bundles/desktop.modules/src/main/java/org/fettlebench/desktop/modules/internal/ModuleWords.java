@@ -45,7 +45,7 @@ final class ModuleWords {
 
   /** Returns the shape beside a module's name. */
   static VerdictMark mark(Module module) {
-    if (leftOut(module)) {
+    if (leftOut(module) || putAside(module)) {
       return VerdictMark.OPEN;
     }
     if (!module.working()) {
@@ -58,13 +58,18 @@ final class ModuleWords {
     return !module.working() && module.state().equals("left out");
   }
 
+  /** Returns whether a newer version of it runs instead. */
+  static boolean putAside(Module module) {
+    return !module.working() && module.state().startsWith("put aside");
+  }
+
   /** Returns what stands beside the shape: a word or two. */
   static String word(Module module) {
     return switch (mark(module)) {
       case TICK -> "works";
       case HALF -> "works, with faults";
       case STRUCK -> "does not work";
-      case OPEN -> "left out";
+      case OPEN -> putAside(module) ? "put aside" : "left out";
     };
   }
 

@@ -15,12 +15,16 @@ class ModuleWordsTest {
       Trial.module("Club page", false, "lacks org.fettlebench.desktop", List.of());
   private final Module out = Trial.module("Old page", false, "left out", List.of());
 
+  private final Module aside =
+      Trial.module("Club series", false, "put aside: version 2.0.0 is here too", List.of());
+
   @Test
   void eachStateHasItsWordAndItsShape() {
     assertEquals("works", ModuleWords.word(well));
     assertEquals("works, with faults", ModuleWords.word(faulty));
     assertEquals("does not work", ModuleWords.word(ill));
     assertEquals("left out", ModuleWords.word(out));
+    assertEquals("put aside", ModuleWords.word(aside));
     assertEquals(VerdictMark.STRUCK, ModuleWords.mark(ill));
     assertEquals(VerdictMark.OPEN, ModuleWords.mark(out));
   }
@@ -30,7 +34,7 @@ class ModuleWordsTest {
     assertEquals("Everything works, with 1 module added", ModuleWords.summary(List.of(well)));
     assertEquals(
         "1 module works but has gone wrong at something",
-        ModuleWords.summary(List.of(well, faulty, out)));
+        ModuleWords.summary(List.of(well, faulty, out, aside)));
     assertEquals("One does not work: Club page", ModuleWords.summary(List.of(well, faulty, ill)));
     assertEquals("2 do not work", ModuleWords.summary(List.of(ill, ill)));
     assertEquals("Everything works, no module added", ModuleWords.summary(List.of()));
