@@ -6,15 +6,16 @@
  *
  * <pre>
  * # kind: thread-series
- * # id: CLUB36
- * # title: Club 36 threads to the inch
- * # source: measured on the club's taps
+ * # id: FINE32
+ * # title: Our 32 threads per inch
+ * # source: club drawing 14
  * # standing: measured by the club
  * # form: whitworth
+ * # designation: {size} x {tpi} FINE32
  * ## a remark
- * designation,major_in,pitch_in,note,source,standing
- * 3/16 x 36 CLUB,3/16,1/36,,,
- * 5/16 x 36 CLUB,5/16,1/36,for unions,tap maker's drawing,published
+ * size,major_in,tpi,note,source,standing
+ * 1/4,1/4,32,,,
+ * 5/16,5/16,32,for unions,tap maker's drawing,published
  * </pre>
  *
  * <p>Header: lines {@code # key: value}. {@code kind} (what the rows are), {@code id} (unique in
