@@ -32,8 +32,10 @@ import org.fettlebench.command.internal.suite.ModuleLeaveOut;
 import org.fettlebench.command.internal.suite.ModuleLetIn;
 import org.fettlebench.command.internal.suite.ModuleList;
 import org.fettlebench.command.internal.thread.MaterialList;
+import org.fettlebench.command.internal.thread.ThreadIdentify;
 import org.fettlebench.command.internal.thread.ThreadLimitsCommand;
 import org.fettlebench.command.internal.thread.ThreadList;
+import org.fettlebench.command.internal.thread.ThreadPairs;
 import org.fettlebench.command.internal.thread.ThreadShow;
 import org.fettlebench.command.internal.thread.ThreadStrengthCommand;
 import org.fettlebench.command.internal.thread.ThreadWires;
@@ -58,6 +60,8 @@ public final class AllCommands {
       new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
       new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
       new MaterialList(Providers.MATERIALS),
+      new ThreadIdentify(Providers.IDENTIFIER),
+      new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER),
       new HeadShow(Providers.THREADS, Providers.HEADS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),

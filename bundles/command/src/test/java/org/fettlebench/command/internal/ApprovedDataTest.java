@@ -81,6 +81,8 @@ class ApprovedDataTest {
     "thread-strength, thread strength M6 --screw class-8.8 --nut 6082-t6 --preload 5000 --friction 0.15",
     "thread-wires, thread wires 2 BA --wire 0.45mm --over 4.72mm",
     "material-list, material list",
+    "thread-identify, thread identify --diameter 5.88mm --pitch 1mm --hexagon 9.9mm",
+    "thread-pairs, thread pairs 2 BA",
     "head-show, head show M6",
     "drill-near, drill near 5/32",
     "drill-show, drill show No 22",

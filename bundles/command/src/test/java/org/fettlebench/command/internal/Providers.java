@@ -22,7 +22,9 @@ import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.ThreadClasses;
 import org.fettlebench.threads.Threads;
+import org.fettlebench.threads.identify.ThreadIdentifier;
 import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.threads.internal.identify.IdentifyService;
 import org.fettlebench.threads.internal.strength.MaterialRegistry;
 import org.fettlebench.threads.internal.strength.StrengthService;
 import org.fettlebench.threads.internal.wires.WireService;
@@ -53,6 +55,9 @@ public final class Providers {
 
   /** The shipped materials. */
   public static final Materials MATERIALS = new MaterialRegistry(TABLES, Providers::faulty);
+
+  /** Naming threads from measurements. */
+  public static final ThreadIdentifier IDENTIFIER = new IdentifyService(REGISTRY, REGISTRY, TABLES);
 
   /** Measuring over wires. */
   public static final MeasuringWires WIRES = new WireService();

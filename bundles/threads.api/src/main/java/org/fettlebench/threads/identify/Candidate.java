@@ -12,7 +12,8 @@ import org.fettlebench.threads.ScrewThread;
  * @param diameterOff reading less the nearest diameter that is allowed; zero inside the limits
  * @param pitchOff reading less its pitch
  * @param hexagonOff reading less the nearest hexagon listed for it; empty if none is listed
- * @param agrees whether every reading lies within three uncertainties of what is allowed
+ * @param agrees whether diameter and pitch lie within three uncertainties of what is allowed; a
+ *     hexagon counts in the share alone, since heads and nuts of other sizes are made
  */
 public record Candidate(
     ScrewThread thread,

@@ -1,6 +1,7 @@
 package org.fettlebench.command.internal.thread;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -50,8 +51,9 @@ public final class MaterialList implements Command {
     for (Material one : found) {
       columns.row(
           one.id(),
-          "%.0f".formatted(one.tensileMpa()),
-          "%.0f".formatted(one.threadShearMpa()) + (one.shearMpa().isPresent() ? "" : "*"),
+          String.format(Locale.ROOT, "%.0f", one.tensileMpa()),
+          String.format(Locale.ROOT, "%.0f", one.threadShearMpa())
+              + (one.shearMpa().isPresent() ? "" : "*"),
           one.name() + "; " + one.source().citation());
     }
     return Reply.done(

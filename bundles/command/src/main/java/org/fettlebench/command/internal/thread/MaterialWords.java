@@ -1,5 +1,6 @@
 package org.fettlebench.command.internal.thread;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fettlebench.command.CommandException;
@@ -53,8 +54,9 @@ final class MaterialWords {
   private static Material given(double tensileMpa, Optional<Double> shearMpa) {
     String name =
         shearMpa
-            .map("of shear strength %.0f MPa, as said"::formatted)
-            .orElse("of tensile strength %.0f MPa, as said".formatted(tensileMpa));
+            .map(shear -> String.format(Locale.ROOT, "of shear strength %.0f MPa, as said", shear))
+            .orElse(
+                String.format(Locale.ROOT, "of tensile strength %.0f MPa, as said", tensileMpa));
     return new Material(
         "as-said",
         name,

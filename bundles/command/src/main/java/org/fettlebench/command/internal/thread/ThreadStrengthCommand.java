@@ -2,6 +2,7 @@ package org.fettlebench.command.internal.thread;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.command.Call;
@@ -86,18 +87,22 @@ public final class ThreadStrengthCommand implements Command {
     StressArea area = strength.stressArea(called.thread());
     List<String> lines = new ArrayList<>();
     lines.add(
-        "%s: stress area %.2f mm² (%.5f in²), %s"
-            .formatted(
-                called.thread().designation(),
-                area.mm2(),
-                area.mm2() / 645.16,
-                Figures.source(area.source())));
+        String.format(
+            Locale.ROOT,
+            "%s: stress area %.2f mm² (%.5f in²), %s",
+            called.thread().designation(),
+            area.mm2(),
+            area.mm2() / 645.16,
+            Figures.source(area.source())));
     joint.ifPresent(found -> lines.addAll(text(found, call.unit())));
     torqueNm.ifPresent(
         torque ->
             lines.add(
-                "torque %.2f N m (%.1f lbf in) for that preload, by the friction said"
-                    .formatted(torque, torque / 0.1129848290276167)));
+                String.format(
+                    Locale.ROOT,
+                    "torque %.2f N m (%.1f lbf in) for that preload, by the friction said",
+                    torque,
+                    torque / 0.1129848290276167)));
     lines.add(CAUTION);
     Map<String, Object> data =
         Data.of(
@@ -175,6 +180,6 @@ public final class ThreadStrengthCommand implements Command {
   }
 
   private static String newtons(double newtons) {
-    return "%.0f N".formatted(newtons);
+    return String.format(Locale.ROOT, "%.0f N", newtons);
   }
 }

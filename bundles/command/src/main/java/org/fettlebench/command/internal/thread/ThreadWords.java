@@ -40,7 +40,7 @@ public final class ThreadWords {
    */
   public static List<ScrewThread> several(Threads threads, List<String> typed) {
     List<ScrewThread> found = new ArrayList<>();
-    List<String> words = typed.stream().flatMap(ThreadWords::parts).toList();
+    List<String> words = typed.stream().flatMap(word -> parts(threads, word)).toList();
     int next = 0;
     while (next < words.size()) {
       Run run = longest(threads, words, next).orElse(null);
@@ -53,8 +53,11 @@ public final class ThreadWords {
     return found;
   }
 
-  private static java.util.stream.Stream<String> parts(String word) {
-    // A word such as "2 BA" in quotes is one designation; a comma parts two.
+  private static java.util.stream.Stream<String> parts(Threads threads, String word) {
+    // "2 BA" in quotes is one designation; a comma parts two, unless it is a decimal comma: M3,5.
+    if (threads.find(word).isPresent()) {
+      return java.util.stream.Stream.of(word);
+    }
     return java.util.Arrays.stream(word.split(",")).map(String::strip).filter(w -> !w.isEmpty());
   }
 

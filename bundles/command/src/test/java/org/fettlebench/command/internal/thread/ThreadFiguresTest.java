@@ -21,7 +21,9 @@ class ThreadFiguresTest {
           new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
           new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
           new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
-          new MaterialList(Providers.MATERIALS));
+          new MaterialList(Providers.MATERIALS),
+          new ThreadIdentify(Providers.IDENTIFIER),
+          new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER));
 
   private Map<String, Object> data(String typed) throws IOException {
     Answer answer = session.type((typed + " --json").split(" "));
@@ -124,6 +126,45 @@ class ThreadFiguresTest {
         session.type("thread", "wires", "2", "BA", "--wire", "0.45mm", "--over", "5mm").status());
   }
 
+  /** 1/4-20 UNC 2A is 0.2408 to 0.2489 in; BSW of the same size and pitch has another angle. */
+  @Test
+  void namesWhatWasMeasured() throws IOException {
+    Map<String, Object> told =
+        data("thread identify --diameter 0.245in --span 0.5in --turns 10 --count 4");
+    assertEquals(1.27, number(told, "pitch", "valueMm"), 1e-9);
+    assertEquals(0.02, number(told, "pitch", "uncertaintyMm"), 1e-9);
+    List<?> candidates = (List<?>) at(told, "candidates");
+    assertEquals(4, candidates.size());
+    List<Object> first =
+        List.of(at(candidates.get(0), "designation"), at(candidates.get(1), "designation"));
+    assertTrue(first.contains("1/4-20 UNC") && first.contains("1/4 BSW"), first.toString());
+    assertEquals(true, at(told, "agrees"));
+  }
+
+  @Test
+  void theHexagonDecides() throws IOException {
+    String typed = "thread identify --diameter 5.88mm --pitch 1mm --hexagon ";
+    assertEquals("M6", at(data(typed + "9.85mm"), "candidates", 0, "designation"));
+    assertEquals("0 BA", at(data(typed + "10.45mm"), "candidates", 0, "designation"));
+  }
+
+  @Test
+  void saysWhenNothingAgrees() {
+    Answer answer = session.type("thread", "identify", "--diameter", "5mm", "--pitch", "3mm");
+    assertEquals(1, answer.status());
+    assertTrue(answer.out().contains("Nothing agrees"), answer.out());
+  }
+
+  @Test
+  void listsPairsWithOneThreadAndOfSeries() throws IOException {
+    Answer one = session.type("thread", "pairs", "0", "BA");
+    assertTrue(one.out().contains("M6 "), one.out());
+    List<?> some = (List<?>) at(data("thread pairs --series ba,M"), "pairs");
+    List<?> same = (List<?>) at(data("thread pairs --same"), "pairs");
+    assertTrue(some.size() > 3 && some.size() < same.size(), some.size() + ", " + same.size());
+    assertTrue(some.stream().noneMatch(pair -> at(pair, "sameThread").equals(true)));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -141,7 +182,14 @@ class ThreadFiguresTest {
         "thread wires M6 --wire 0.2mm|best 0.577",
         "thread wires M6 --wire 0.577mm --over 1mm|check the measurement",
         "thread wires M6 --wire 0.577mm --over 6mm --effective 5mm|not both",
-        "material list unobtainium|no material has"
+        "material list unobtainium|no material has",
+        "thread identify --hexagon 10mm|a diameter or a pitch must be measured",
+        "thread identify --diameter 5mm --pitch 1mm --tpi 25|say the pitch once",
+        "thread identify --diameter 5mm --span 10mm|go together",
+        "thread identify --diameter 5mm --diameter-error 6mm|below the reading",
+        "thread identify --diameter 0mm|above 0",
+        "thread pairs 2 BX|near it are",
+        "thread pairs --series BX|there is no thread series"
       })
   void refusesWithARemedy(String typed, String words) {
     Answer answer = session.type(typed.split(" "));
