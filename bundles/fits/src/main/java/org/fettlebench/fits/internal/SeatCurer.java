@@ -52,7 +52,10 @@ final class SeatCurer {
   /** Keeps a cure if it betters the verdict. */
   private boolean offer(SeatCure.Kind kind, String what, SeatQuestion cured) {
     SeatAnswer after = check.apply(cured);
-    boolean better = after.verdict().compareTo(answer.verdict()) < 0;
+    // Just touching is no cure: no hole lands so exactly.
+    boolean better =
+        after.verdict().compareTo(answer.verdict()) < 0
+            && after.allowanceAtIntendedMm() >= WORK_TO_MM;
     if (better) {
       cures.add(new SeatCure(kind, what + "; " + Words.outcome(after), after));
     }

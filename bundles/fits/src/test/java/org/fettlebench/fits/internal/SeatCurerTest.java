@@ -36,7 +36,7 @@ class SeatCurerTest {
 
   @Test
   void eachCureIsCheckedAndBettersTheVerdict() {
-    SeatQuestion question = question(10, 4);
+    SeatQuestion question = question(10, 4.2);
     SeatAnswer before = seats.check(question);
     List<SeatCure> cures = cures(question);
 
@@ -49,6 +49,14 @@ class SeatCurerTest {
     for (int i = 1; i < cures.size(); i++) {
       assertTrue(cures.get(i - 1).after().verdict().compareTo(cures.get(i).after().verdict()) <= 0);
     }
+  }
+
+  @Test
+  void justTouchingIsNoCure() {
+    // Half of 8 across flats is the 4 mm to the edge: set square or turned down, no room is left.
+    assertEquals(
+        List.of(SeatCure.Kind.MOVE_CENTRE),
+        cures(question(10, 4)).stream().map(SeatCure::kind).toList());
   }
 
   @Test
