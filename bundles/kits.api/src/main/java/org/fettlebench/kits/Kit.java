@@ -13,13 +13,25 @@ import java.util.Set;
  * @param confidence chance asked that a hole lands within its expected error, above 0 and below 1
  * @param joints in file order; names are unique
  * @param bag what the kit's list promises and what was counted
+ * @param idleSeats names of the seats that no joint uses, in file order
  */
 public record Kit(
     String name,
     Optional<Integer> scale,
     double confidence,
     List<Joint> joints,
-    List<BagLine> bag) {
+    List<BagLine> bag,
+    List<String> idleSeats) {
+  /** Makes a kit whose seats are all used. */
+  public Kit(
+      String name,
+      Optional<Integer> scale,
+      double confidence,
+      List<Joint> joints,
+      List<BagLine> bag) {
+    this(name, scale, confidence, joints, bag, List.of());
+  }
+
   /**
    * Copies what could change and checks the figures.
    *
@@ -34,6 +46,7 @@ public record Kit(
     }
     joints = List.copyOf(joints);
     bag = List.copyOf(bag);
+    idleSeats = List.copyOf(idleSeats);
     Set<String> names = new HashSet<>();
     for (Joint joint : joints) {
       if (!names.add(joint.name())) {

@@ -26,6 +26,13 @@ final class Cautions {
 
   static List<Finding> of(Kit kit) {
     List<Finding> cautions = new ArrayList<>();
+    for (String seat : kit.idleSeats()) {
+      cautions.add(
+          Finding.of(
+              Weight.CAUTION,
+              SeatRule.NAME,
+              "No joint uses the seat \"" + seat + "\": it is not checked."));
+    }
     if (kit.joints().stream().anyMatch(Cautions::drills)) {
       cautions.add(Finding.of(Weight.CAUTION, "drilling", DRILLING));
     }

@@ -137,6 +137,13 @@ final class ClearanceRule implements JointRule {
         Expected.doubt(choice.source()).orElse(""));
   }
 
+  /** Two figures that look the same when rounded would not say why the one is more. */
+  private static String more(double half, double needed) {
+    return Say.allowanceMm(half).equals(Say.allowanceMm(needed))
+        ? "a little more"
+        : Say.allowanceMm(needed);
+  }
+
   private static String word(ClearanceFit fit) {
     return fit.name().toLowerCase(Locale.ROOT);
   }
@@ -162,7 +169,7 @@ final class ClearanceRule implements JointRule {
             "The two holes may be out against each other by "
                 + Say.allowanceMm(half)
                 + ", but "
-                + Say.allowanceMm(needed)
+                + more(half, needed)
                 + " is to be expected when each is placed by "
                 + joint.method().get().title().toLowerCase(Locale.ROOT)
                 + ": spot the one through the other.",

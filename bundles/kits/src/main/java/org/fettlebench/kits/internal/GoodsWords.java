@@ -18,11 +18,15 @@ import org.fettlebench.tooling.DrillSize;
 
 /** Understands goods as people say them in one line, and gives goods their usual names. */
 final class GoodsWords {
-  static final String EXAMPLE =
-      "write it as 2 BA hexagon x 1/2 in steel, drill 5/32 or tap 2 BA taper";
+  static final String EXAMPLE = "write it as 2 BA hexagon x 1/2 in steel";
+
+  private static final String ANY_EXAMPLE =
+      EXAMPLE + ", drill 5/32, tap 2 BA taper or sundry cutting oil";
 
   /** A set counts for each of its taps. */
   static final List<String> LEADS = List.of("taper", "second", "bottoming", "set");
+
+  private static final String SUNDRY = "sundry";
 
   private static final Set<String> UNITS = Set.of("in", "in.", "inch", "mm", "thou", "\"");
   private static final Set<String> NO_MEANING =
@@ -39,7 +43,10 @@ final class GoodsWords {
   Goods goods(String words) {
     List<String> tokens = tokens(words);
     if (tokens.isEmpty()) {
-      throw new IllegalArgumentException("nothing is said; " + EXAMPLE);
+      throw new IllegalArgumentException("nothing is said; " + ANY_EXAMPLE);
+    }
+    if (tokens.get(0).equalsIgnoreCase(SUNDRY)) {
+      return sundry(words.strip().substring(SUNDRY.length()).strip());
     }
     if (takeAny(tokens, Set.of("drill", "drills"))) {
       return drill(String.join(" ", tokens));
@@ -48,6 +55,13 @@ final class GoodsWords {
       return tap(tokens);
     }
     return goods(fastener(words));
+  }
+
+  private static Goods sundry(String name) {
+    if (name.isEmpty()) {
+      throw new IllegalArgumentException("the sundry has no name; write it as sundry cutting oil");
+    }
+    return new Goods(Goods.Kind.SUNDRY, name, "", "", Optional.empty(), Optional.empty(), "");
   }
 
   /** Returns a fastener as goods with its usual name. */
@@ -142,7 +156,8 @@ final class GoodsWords {
   }
 
   private static List<String> tokens(String words) {
-    String spaced = words.replace(',', ' ').replace('×', 'x').strip();
+    // A comma between digits is a decimal comma.
+    String spaced = words.replaceAll(",(?!\\d)|(?<!\\d),", " ").replace('×', 'x').strip();
     return spaced.isEmpty()
         ? new ArrayList<>()
         : new ArrayList<>(Arrays.asList(spaced.split("\\s+")));

@@ -62,7 +62,9 @@ public class KitFilesService implements KitFiles {
           new At(error.position().line(), error.position().column()),
           "",
           error.getMessage(),
-          "Write it as TOML: key = \"text\", key = 3, [table], [[table of a list]]");
+          error.getMessage().contains("previously defined")
+              ? "Leave one of the two out"
+              : "Write it as TOML: key = \"text\", key = 3, [table], [[table of a list]]");
     }
     FaultList faults = new FaultList(file);
     Optional<T> read = reader.apply(new Section(toml, START, Section.FILE, new Reading(faults)));

@@ -27,22 +27,30 @@ final class KitReader {
     Optional<Section> head = file.table("kit");
     head.ifPresent(file.reading()::unit);
     String name =
-        head.flatMap(kit -> kit.requiredText("name", "Write name = \"bench pump\"")).orElse("");
+        head.flatMap(kit -> kit.requiredName("name", "Write name = \"bench pump\"")).orElse("");
     Optional<Integer> scale = head.flatMap(KitReader::scale);
     double confidence = head.flatMap(KitReader::confidence).orElse(USUAL_CONFIDENCE);
     head.ifPresent(Section::done);
-    List<Joint> joints = joints(file);
+    List<String> seats = new ArrayList<>();
+    List<Joint> joints = joints(file, seats);
+    List<String> idle =
+        seats.stream()
+            .filter(seat -> joints.stream().noneMatch(joint -> sitsOn(joint, seat)))
+            .toList();
     List<Kit.BagLine> bag =
         file.tables("bag").stream().map(this::bagLine).flatMap(Optional::stream).toList();
     file.done();
     return file.reading().faults().isEmpty()
-        ? Optional.of(new Kit(name, scale, confidence, joints, bag))
+        ? Optional.of(new Kit(name, scale, confidence, joints, bag, idle))
         : Optional.empty();
   }
 
-  private List<Joint> joints(Section file) {
+  private static boolean sitsOn(Joint joint, String seat) {
+    return joint.seat().filter(used -> used.name().equals(seat)).isPresent();
+  }
+
+  private List<Joint> joints(Section file, List<String> names) {
     Map<String, Seat> seats = new HashMap<>();
-    List<String> names = new ArrayList<>();
     SeatReader seatReader = new SeatReader(trade.seats());
     for (Section section : file.tables("seat")) {
       Optional<Seat> seat = seatReader.read(section);
@@ -90,14 +98,27 @@ final class KitReader {
   }
 
   static Optional<Double> confidence(Section section) {
-    Optional<Double> confidence = section.number("confidence", 0, 1);
-    if (confidence.isPresent() && confidence.get() == 1) {
+    Optional<Object> value = section.value("confidence");
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    double chance = value.get() instanceof Number number ? number.doubleValue() : Double.NaN;
+    if (chance > 0 && chance < 1) {
+      return Optional.of(chance);
+    }
+    if (chance == 1) {
       section.fault(
           "confidence",
           "is certainty, which no way of placing a hole gives",
           "Write a chance below 1, such as 0.95");
-      return Optional.empty();
+    } else {
+      section.fault(
+          "confidence",
+          "confidence must be a number above 0 and below 1",
+          chance > 1 && chance < 100
+              ? "For " + Expected.percent(chance / 100) + " write " + chance / 100
+              : "Write it without quotes, such as confidence = 0.95");
     }
-    return confidence;
+    return Optional.empty();
   }
 }

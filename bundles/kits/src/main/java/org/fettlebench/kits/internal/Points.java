@@ -54,7 +54,31 @@ final class Points {
     for (int i = 0; i < array.size(); i++) {
       point(reading, at(array, i), array.get(i)).ifPresent(points::add);
     }
-    return points.size() == array.size() ? Optional.of(points) : Optional.empty();
+    return points.size() == array.size() && !repeats(reading, array, points)
+        ? Optional.of(points)
+        : Optional.empty();
+  }
+
+  /** Reports every corner that stands where its neighbour stands. */
+  private static boolean repeats(Reading reading, TomlArray array, List<Point> points) {
+    int before = reading.faults().size();
+    for (int i = 0; i < points.size() && points.size() > 1; i++) {
+      int last = (i + points.size() - 1) % points.size();
+      if (points.get(i).equals(points.get(last))) {
+        reading
+            .faults()
+            .add(
+                at(array, i),
+                said((TomlArray) array.get(i)),
+                "corner " + (i + 1) + " is the same place as corner " + (last + 1),
+                "Leave one of the two out");
+      }
+    }
+    return reading.faults().size() > before;
+  }
+
+  private static String said(TomlArray pair) {
+    return pair.get(0) + ", " + pair.get(1);
   }
 
   private static Optional<Point> point(Reading reading, At at, Object value) {

@@ -29,7 +29,7 @@ final class SeatReader {
 
   Optional<Seat> read(Section section) {
     int before = section.reading().faults().size();
-    String name = section.requiredText("name", "Write name = \"cover land\"").orElse("");
+    String name = section.requiredName("name", "Write name = \"cover land\"").orElse("");
     List<Point> outline = outline(section, "outline", "stations").orElse(List.of());
     if (!section.has("outline") && !section.has("stations")) {
       section
@@ -71,12 +71,21 @@ final class SeatReader {
           .reading()
           .faults()
           .add(
-              section.at(section.has("outline") ? "outline" : "stations"),
+              section.at(keyOf(section, said[0])),
               seat.name(),
               "cannot be a seat: " + said[0],
               said.length > 1 ? said[1] : "List the corners in order round the flat");
       return Optional.empty();
     }
+  }
+
+  /** Returns the key of what the check complains of. */
+  private static String keyOf(Section section, String wrong) {
+    if (wrong.startsWith("hollow")) {
+      return "cavities";
+    }
+    String face = wrong.startsWith("underside") ? "underside" : "outline";
+    return section.has(face) ? face : face.equals("outline") ? "stations" : "underside-stations";
   }
 
   private Optional<List<Point>> outline(Section section, String corners, String stations) {
@@ -138,7 +147,7 @@ final class SeatReader {
   }
 
   private Optional<Seat.Wall> wall(Section wall) {
-    Optional<String> name = wall.requiredText("name", "Write name = \"cylinder wall\"");
+    Optional<String> name = wall.requiredName("name", "Write name = \"cylinder wall\"");
     wall.required("from", "Write one end of its foot: from = [\"0 mm\", \"0 mm\"]");
     wall.required("to", "Write the other end of its foot: to = [\"9 mm\", \"0 mm\"]");
     Optional<Point> from = Points.point(wall, "from");
@@ -156,7 +165,7 @@ final class SeatReader {
   }
 
   private Optional<Seat.Neighbour> neighbour(Section head) {
-    Optional<String> name = head.requiredText("name", "Write name = \"oiler\"");
+    Optional<String> name = head.requiredName("name", "Write name = \"oiler\"");
     head.required("centre", "Write centre = [\"9 mm\", \"4 mm\"]");
     Optional<Point> centre = Points.point(head, "centre");
     Optional<Length> sweep =

@@ -18,6 +18,9 @@ final class Section {
   /** Title of what holds all tables. */
   static final String FILE = "the file";
 
+  /** As long a name as the club's shelf keeps. */
+  private static final int LONGEST_NAME = 200;
+
   private final TomlTable table;
   private final At at;
   private final String title;
@@ -93,6 +96,29 @@ final class Section {
     return Optional.of(text.strip());
   }
 
+  /** Returns a name, which stands on one line of lists and drawings. */
+  Optional<String> requiredName(String key, String remedy) {
+    return requiredText(key, remedy).filter(text -> isOneLine(key, text));
+  }
+
+  /** Returns a text that stands on one line, if it is there. */
+  Optional<String> oneLine(String key) {
+    return text(key).filter(text -> isOneLine(key, text));
+  }
+
+  private boolean isOneLine(String key, String text) {
+    String wrong = "";
+    if (text.length() > LONGEST_NAME) {
+      wrong = key + " has " + text.length() + " characters, at most " + LONGEST_NAME + " fit";
+    } else if (text.chars().anyMatch(Character::isISOControl)) {
+      wrong = key + " must be one line, without tabs";
+    }
+    if (!wrong.isEmpty()) {
+      fault(key, wrong, "Shorten it to one line");
+    }
+    return wrong.isEmpty();
+  }
+
   Optional<Boolean> flag(String key) {
     Optional<Object> value = value(key);
     if (value.isPresent() && !(value.get() instanceof Boolean)) {
@@ -145,9 +171,13 @@ final class Section {
   }
 
   Optional<Length> positive(String key) {
+    return positive(key, "Measure it again, or leave it out");
+  }
+
+  private Optional<Length> positive(String key, String remedy) {
     Optional<Length> length = length(key);
     if (length.isPresent() && !length.get().isPositive()) {
-      fault(key, key + " must be above 0 mm", "Measure it again, or leave it out");
+      fault(key, key + " must be above 0 mm", remedy);
       return Optional.empty();
     }
     return length;
@@ -165,7 +195,7 @@ final class Section {
 
   Optional<Length> requiredPositive(String key, String remedy) {
     required(key, remedy);
-    return positive(key);
+    return positive(key, remedy);
   }
 
   Optional<Section> table(String key) {

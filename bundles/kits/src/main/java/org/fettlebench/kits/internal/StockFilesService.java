@@ -70,9 +70,11 @@ public class StockFilesService implements StockFiles {
     List<Row> rows = CsvText.rows(TextCheck.check(file, text), faults);
     List<Receipt> receipts = new ArrayList<>();
     if (!rows.isEmpty() && head(rows.get(0), faults)) {
-      for (Row row : rows.subList(1, rows.size())) {
-        receipt(rows.get(0), row, faults, receipts);
-      }
+      // A spreadsheet leaves rows of nothing but commas behind the last one.
+      rows.stream()
+          .skip(1)
+          .filter(row -> !row.cells().stream().allMatch(cell -> cell.text().isBlank()))
+          .forEach(row -> receipt(rows.get(0), row, faults, receipts));
     }
     faults.throwIfAny();
     return receipts;
@@ -81,6 +83,14 @@ public class StockFilesService implements StockFiles {
   /** Returns whether the columns can be used at all. */
   private static boolean head(Row head, FaultList faults) {
     List<String> names = head.cells().stream().map(Cell::text).toList();
+    if (names.stream().noneMatch(COLUMNS::contains)) {
+      faults.add(
+          new FaultList.At(head.line(), 1),
+          String.join(",", names),
+          "is no line of column names with commas between them",
+          "Begin the list with the line " + String.join(",", COLUMNS));
+      return false;
+    }
     for (Cell cell : head.cells()) {
       if (!COLUMNS.contains(cell.text())) {
         faults.add(

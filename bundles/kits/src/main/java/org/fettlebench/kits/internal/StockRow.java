@@ -19,6 +19,10 @@ import org.fettlebench.tooling.DrillSize;
 
 /** One row of a stock list while it is read. */
 final class StockRow {
+  /** What the club's books keep of each text; see the records of club.api. */
+  private static final Map<String, Integer> LONGEST =
+      Map.of("name", 200, "material", 80, "place", 300);
+
   private final Trade trade;
   private final FaultList faults;
   private final At start;
@@ -36,6 +40,8 @@ final class StockRow {
     int before = faults.size();
     Optional<Goods> goods = kind().flatMap(this::goods);
     Optional<String> place = required("place", "Write where it lies, such as Cabinet / Drawer 3");
+    LONGEST.forEach(this::oneLine);
+    goods.map(Goods::kind).ifPresent(this::idle);
     StockLine.Condition condition = condition();
     Optional<Integer> quantity =
         required("quantity", "Write how many").flatMap(text -> whole("quantity", text, 1));
@@ -44,6 +50,47 @@ final class StockRow {
         ? Optional.empty()
         : Optional.of(
             new Receipt(goods.get(), place.orElseThrow(), condition, quantity.get(), lowMark));
+  }
+
+  private void oneLine(String column, int longest) {
+    text(column)
+        .ifPresent(
+            text -> {
+              if (text.length() > longest) {
+                fault(
+                    column,
+                    "has " + text.length() + " characters, at most " + longest + " fit",
+                    "Shorten it");
+              } else if (!kept(column).isPresent()) {
+                fault(column, "must be one line, without tabs", "Write it as one line");
+              }
+            });
+  }
+
+  /** Refuses what a kind of goods has no use for: it stands in the wrong row or column. */
+  private void idle(Goods.Kind kind) {
+    List<String> idle =
+        switch (kind) {
+          case FASTENER -> List.of("diameter");
+          case DRILL -> List.of("thread", "style", "length");
+          case TAP -> List.of("diameter", "length");
+          case SUNDRY -> List.of("thread", "style", "diameter", "length");
+        };
+    for (String column : idle) {
+      if (text(column).isPresent()) {
+        fault(
+            column,
+            "has no meaning for a " + kind.name().toLowerCase(Locale.ROOT),
+            "Empty the cell, or check the kind");
+      }
+    }
+  }
+
+  /** Returns a text that the club's books can keep. */
+  private Optional<String> kept(String column) {
+    return text(column)
+        .filter(text -> text.length() <= LONGEST.get(column))
+        .filter(text -> text.chars().noneMatch(Character::isISOControl));
   }
 
   private Optional<Goods.Kind> kind() {
@@ -67,25 +114,28 @@ final class StockRow {
           case FASTENER -> fastener();
           case DRILL -> drill();
           case TAP -> tap();
-          case SUNDRY -> required("name", "Write what it is").map(StockRow::sundry);
+          case SUNDRY ->
+              required("name", "Write what it is")
+                  .flatMap(said -> kept("name"))
+                  .map(StockRow::sundry);
         };
     return goods.map(
         each ->
             new Goods(
                 each.kind(),
-                text("name").orElse(each.name()),
+                kept("name").orElse(each.name()),
                 each.thread(),
                 each.style(),
                 each.diameter(),
                 each.length(),
-                text("material").orElse(each.material())));
+                kept("material").orElse(each.material())));
   }
 
   private Optional<Goods> fastener() {
     Optional<String> thread = thread();
     Optional<String> style = style();
     Optional<Length> length = length("length");
-    String material = text("material").orElse("");
+    String material = kept("material").orElse("");
     return thread.isPresent() && style.isPresent()
         ? Optional.of(GoodsWords.goods(new Fastener(thread.get(), style.get(), length, material)))
         : Optional.empty();

@@ -21,7 +21,9 @@ final class TextCheck {
     String file = String.valueOf(path.getFileName());
     FaultList faults = new FaultList(file);
     try {
-      if (!Files.isRegularFile(path)) {
+      if (Files.isDirectory(path)) {
+        faults.add(START, path, "is a folder", "Name a file in it");
+      } else if (!Files.isRegularFile(path)) {
         faults.add(START, path, "is no file that is there", "Give the path of a text file");
       } else if (Files.size(path) > LARGEST) {
         tooLarge(faults, Files.size(path));

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.fettlebench.kits.FaultyFileException;
+import org.fettlebench.kits.Kit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,6 +85,41 @@ class FaultyKitFilesTest {
     FaultyFileException refused =
         assertThrows(FaultyFileException.class, () -> Bench.FILES.text(file));
     assertTrue(refused.getMessage().contains("is no file that is there"), refused.getMessage());
+  }
+
+  @Test
+  void aFolderIsRefused(@TempDir Path folder) {
+    FaultyFileException refused =
+        assertThrows(FaultyFileException.class, () -> Bench.FILES.text(folder));
+    assertTrue(refused.getMessage().endsWith("is a folder. Name a file in it"));
+  }
+
+  @Test
+  void aSeatThatNoJointUsesIsToldWithTheCautions() {
+    Kit kit =
+        Bench.FILES.readKit(
+            "a.kit.toml",
+            """
+            [kit]
+            name = "Trial"
+            [[seat]]
+            name = "spare pad"
+            outline = [["0 mm", "0 mm"], ["9 mm", "0 mm"], ["9 mm", "9 mm"]]
+            centre = ["6 mm", "3 mm"]
+            [[joint]]
+            name = "gland"
+            count = 2
+            fastener = "2 BA hexagon x 1/2 in steel"
+            clearance = { fit = "medium", drilled = "No 10" }
+            """);
+    assertEquals(List.of("spare pad"), kit.idleSeats());
+    assertEquals(
+        "No joint uses the seat \"spare pad\": it is not checked.",
+        Cautions.of(kit).get(0).sentence());
+    // No 10 is 0.1935 in (ANSI B94.11M).
+    assertEquals(
+        "0.1935 in",
+        kit.joints().get(0).clearance().orElseThrow().drilled().orElseThrow().inches() + " in");
   }
 
   @Test

@@ -66,7 +66,7 @@ class SeatFileTest {
             "9:1 is no key that [head] has",
             "11:1 diameter must be above 0 mm",
             "12:1 is no known way of placing a hole",
-            "13:1 confidence must be a number above 0 and up to 1"),
+            "13:1 confidence must be a number above 0 and below 1"),
         faults(
             SEAT
                 + """

@@ -58,6 +58,51 @@ class StockListTest {
     assertEquals(List.of("1:1 ", "1:6 nmae", "1:17 quantty", "1:25 place"), places("columns.csv"));
   }
 
+  private static List<String> said(String list) {
+    return assertThrows(FaultyFileException.class, () -> Bench.STOCK.readStock("a.csv", list))
+        .faults()
+        .stream()
+        .map(fault -> fault.line() + ":" + fault.column() + " " + fault.wrong())
+        .toList();
+  }
+
+  @Test
+  void rowsOfNothingButCommasAreLeftOut() {
+    String list = "kind,diameter,place,quantity\n,,,\ndrill,5/32,Stand,1\n,,,\n";
+    assertEquals(1, Bench.STOCK.readStock("a.csv", list).size());
+  }
+
+  @Test
+  void aListWithoutItsColumnNamesIsToldOnce() {
+    assertEquals(
+        List.of("1:1 is no line of column names with commas between them"),
+        said("kind;diameter;place;quantity\ndrill;5/32;Stand;1\n"));
+  }
+
+  @Test
+  void textsThatTheBooksCannotKeepAreTold() {
+    assertEquals(
+        List.of(
+            "2:8 must be one line, without tabs",
+            "2:14 has 301 characters, at most 300 fit",
+            "4:8 has 201 characters, at most 200 fit"),
+        said(
+            "kind,name,place,quantity\nsundry,\"a\nb\","
+                + "x".repeat(301)
+                + ",1\nsundry,"
+                + "n".repeat(201)
+                + ",Shelf,1\n"));
+  }
+
+  @Test
+  void cellsWithoutMeaningForTheirKindAreTold() {
+    assertEquals(
+        List.of("2:7 has no meaning for a drill", "3:16 has no meaning for a tap"),
+        said(
+            "kind,thread,style,diameter,place,quantity\n"
+                + "drill,2 BA,,5/32,Stand,1\ntap,2 BA,taper,5/32,Stand,1\n"));
+  }
+
   @Test
   void anOpenQuoteIsTold() throws IOException {
     assertEquals(List.of("2:1 "), places("quote.csv"));
@@ -90,6 +135,9 @@ class StockListTest {
     "drill 5/32, DRILL, 5/32 in drill",
     "No 22 drill, DRILL, No 22 drill",
     "tap 2 BA taper, TAP, 2 BA taper tap",
+    "'M4 hexagon x 12,5 mm steel', FASTENER, 'M4 hexagon screw x 12.5 mm, steel'",
+    "'M4, hexagon, x 12 mm, steel', FASTENER, 'M4 hexagon screw x 12 mm, steel'",
+    "sundry cutting oil, SUNDRY, cutting oil",
     "1/4-20 UNC bottoming tap, TAP, 1/4-20 UNC bottoming tap"
   })
   void goodsAreUnderstoodInWords(String words, Goods.Kind kind, String name) {
@@ -107,6 +155,7 @@ class StockListTest {
     "tap 2 BA, the tap's lead is missing",
     "tap 2 BA plug, is no lead of a tap",
     "drill huge, is no drill",
+    "sundry, has no name",
     "2 BA hexagon x 1/2 in st33l, cannot be understood"
   })
   void whatCannotBeUnderstoodIsRefusedWithARemedy(String words, String said) {
