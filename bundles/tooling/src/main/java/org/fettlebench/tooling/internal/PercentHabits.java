@@ -75,7 +75,11 @@ final class PercentHabits {
         .or(
             () ->
                 first(tables, GENERAL, ThreadDepth.USUAL)
-                    .map(usual -> instead(usual, "no figure for '" + material.strip() + "'")))
+                    .map(
+                        usual ->
+                            material.isBlank()
+                                ? usual
+                                : instead(usual, "no figure for '" + material.strip() + "'")))
         .orElseThrow(
             () ->
                 new IllegalStateException(
