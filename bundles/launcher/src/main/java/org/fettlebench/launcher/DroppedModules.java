@@ -84,8 +84,13 @@ final class DroppedModules {
       step.take();
     } catch (BundleException | IOException | RuntimeException e) {
       LOG.warn("The module {} cannot be let in", location, e);
-      troubles.add("The module " + location + " was left out: " + e.getMessage());
+      troubles.add(doesNotWork(location.substring(location.lastIndexOf('/') + 1)));
     }
+  }
+
+  /** Says that a module does not work and where the reason is told. */
+  static String doesNotWork(String module) {
+    return "The module " + module + " does not work; \"module list\" says why.";
   }
 
   /** A step that may fail. */

@@ -31,8 +31,11 @@ final class Host implements AutoCloseable {
   private final AtomicBoolean closed = new AtomicBoolean();
   private final List<String> troubles = Collections.synchronizedList(new ArrayList<>());
 
-  private Host(Framework framework) {
+  private final Path modules;
+
+  private Host(Framework framework, Path modules) {
     this.framework = framework;
+    this.modules = modules;
   }
 
   /**
@@ -49,9 +52,9 @@ final class Host implements AutoCloseable {
         .filter(name -> name.startsWith("fettlebench."))
         .forEach(name -> properties.put(name, System.getProperty(name)));
     properties.putAll(properties(data, level));
-    Host host = new Host(new FrameworkFactory().newFramework(asMap(properties)));
+    Host host = new Host(new FrameworkFactory().newFramework(asMap(properties)), data.modules());
     try {
-      host.start(cache, ready, data.modules(), level);
+      host.start(cache, ready, level);
       return host;
     } catch (BundleException | IOException e) {
       host.close();
@@ -84,7 +87,7 @@ final class Host implements AutoCloseable {
     return properties;
   }
 
-  private void start(BundleCache cache, boolean ready, Path modules, int level)
+  private void start(BundleCache cache, boolean ready, int level)
       throws BundleException, IOException {
     framework.init();
     framework.getBundleContext().addFrameworkListener(this::heard);
@@ -104,8 +107,15 @@ final class Host implements AutoCloseable {
     if (event.getType() == FrameworkEvent.ERROR) {
       String said = String.valueOf(event.getThrowable().getMessage());
       LOG.error("{}: {}", event.getBundle(), said, event.getThrowable());
-      troubles.add(event.getBundle().getSymbolicName() + ": " + said);
+      troubles.add(trouble(event.getBundle(), said));
     }
+  }
+
+  /** Of a club's module the suite itself tells all; of its own parts only this tells. */
+  private String trouble(Bundle bundle, String said) {
+    return bundle.getLocation().startsWith(modules.toUri().toString())
+        ? DroppedModules.doesNotWork(bundle.getSymbolicName())
+        : bundle.getSymbolicName() + ": " + said;
   }
 
   /** Returns what went wrong while starting, in the order it happened. */

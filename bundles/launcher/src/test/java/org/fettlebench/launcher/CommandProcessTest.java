@@ -76,7 +76,9 @@ class CommandProcessTest {
     Files.writeString(modules.resolve("torn.jar"), "no jar at all");
     Finished finished = call("say");
     assertEquals(0, finished.status());
-    assertTrue(finished.err().contains("bad.module"), finished.err());
+    assertTrue(
+        finished.err().contains("The module bad.module does not work; \"module list\" says why."),
+        finished.err());
     assertTrue(finished.err().contains("torn.jar"), finished.err());
     assertEquals("[] in " + dir.toRealPath() + "\n", finished.out());
   }
