@@ -11,6 +11,7 @@ import static org.mockito.Mockito.when;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.fettlebench.command.internal.Session.Answer;
 import org.fettlebench.command.internal.suite.ModuleLeaveOut;
 import org.fettlebench.command.internal.suite.ModuleLetIn;
@@ -65,6 +66,21 @@ class ModuleCommandsTest {
     Answer answer = type(List.of(module("ours", true, true, fault)), "module", "list");
     assertEquals(1, answer.status());
     assertTrue(answer.out().contains(", checking joint Gland: no oil\n"), answer.out());
+  }
+
+  @Test
+  void tellsAFewOfManyFaultsAndHowManyMoreThereAre() {
+    Module.Fault[] seven =
+        IntStream.rangeClosed(1, 7)
+            .mapToObj(i -> new Module.Fault(Instant.EPOCH, "checking joint " + i, "no oil"))
+            .toArray(Module.Fault[]::new);
+    String told = type(List.of(module("ours", true, true, seven)), "module", "list").out();
+    assertTrue(told.startsWith("ours 1.0.0: working, with faults\n"), told);
+    assertTrue(told.contains("checking joint 5") && !told.contains("checking joint 6"), told);
+    assertTrue(told.contains("\n  and 2 older faults; --json and the log have them all\n"), told);
+    String data =
+        type(List.of(module("ours", true, true, seven)), "module", "list", "--json").out();
+    assertTrue(data.contains("checking joint 7"), data);
   }
 
   @Test

@@ -23,6 +23,9 @@ public final class ModuleList implements Command {
               "module list")
           .flag("--all", "also the parts that the suite itself is made of");
 
+  // A rule that throws does so at every joint; a few tell the story.
+  private static final int FAULTS_SHOWN = 5;
+
   private final Modules modules;
 
   /** Made by the framework. */
@@ -56,7 +59,7 @@ public final class ModuleList implements Command {
             "modules", shown.stream().map(ModuleList::data).toList()));
   }
 
-  /** Of the suite's own parts, those of the window do not work while no window is open. */
+  /** A part of the suite that waits for a window is well; one with faults is not. */
   private static boolean bad(Module module) {
     return !module.faults().isEmpty() || (module.dropped() && !module.working());
   }
@@ -64,16 +67,27 @@ public final class ModuleList implements Command {
   private static String text(Module module) {
     StringBuilder text =
         new StringBuilder((module.title() + " " + module.version()).strip()).append(": ");
-    text.append(module.state());
+    text.append(state(module));
     if (!module.description().isBlank()) {
       text.append("\n  ").append(module.description());
     }
     module.contributions().forEach(adds -> text.append("\n  adds ").append(adds));
-    for (Module.Fault fault : module.faults()) {
+    for (Module.Fault fault : module.faults().stream().limit(FAULTS_SHOWN).toList()) {
       text.append("\n  fault at ").append(When.said(fault.at())).append(", ").append(fault.doing());
       text.append(": ").append(fault.said());
     }
+    int more = module.faults().size() - FAULTS_SHOWN;
+    if (more > 0) {
+      text.append("\n  and ").append(more).append(more == 1 ? " older fault" : " older faults");
+      text.append("; --json and the log have them all");
+    }
     return text.toString();
+  }
+
+  private static String state(Module module) {
+    return module.working() && !module.faults().isEmpty()
+        ? module.state() + ", with faults"
+        : module.state();
   }
 
   private static Object data(Module module) {
