@@ -25,6 +25,9 @@ final class DesignationText {
   // Behind a letter only one digit belongs to the size: G1 1/4, but not in a series named FINE32.
   private static final Pattern MIXED_NUMBER =
       Pattern.compile("((?<![a-z\\d])\\d{1,3}|(?<=[a-z])\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)");
+  // 10 32 UNF is 10-32 UNF, and M6 0 is not M60; but FINE32 1/4 begins with a series.
+  private static final Pattern TWO_FIGURES =
+      Pattern.compile("((?:^|[^a-z\\d]|(?<![a-z])[a-z])\\d+)\\s+(?=\\d)");
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}\\.\\d{1,9}");
 
@@ -43,7 +46,7 @@ final class DesignationText {
     text = MIXED_NUMBER.matcher(text).replaceAll("$1+$2");
     text = replace(FRACTION, text, DesignationText::lowestTerms);
     text = replace(DECIMAL, text, DesignationText::shortest);
-    text = text.replaceAll("\\s+", "");
+    text = TWO_FIGURES.matcher(text).replaceAll("$1-").replaceAll("\\s+", "");
     return text.replaceAll("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$", "");
   }
 

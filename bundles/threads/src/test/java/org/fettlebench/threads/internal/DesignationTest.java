@@ -53,6 +53,10 @@ class DesignationTest {
         "M6x0.75-5g6g | M6 x 0.75",
         "M6-0.75 | M6 x 0.75",
         "M6*0.75 | M6 x 0.75",
+        "M6 0.75 | M6 x 0.75",
+        "1/4 20 UNC | 1/4-20 UNC",
+        "10 32 UNF | #10-32 UNF",
+        "1/4 40 ME | 1/4 x 40 ME",
         "M6 fine | M6 x 0.75",
         "MF M6x0.75 | M6 x 0.75",
         "M10x1.25 | M10 x 1.25",
@@ -168,6 +172,12 @@ class DesignationTest {
                     Optional.of(thread),
                     OurThreads.THREADS.find(thread.designation()),
                     thread.designation()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"M6 0", "M1 6", "1 6 BA", "1/2 2 BSF"})
+  void figuresThatStandApartAreNotOne(String typed) {
+    assertEquals(Optional.empty(), OurThreads.THREADS.find(typed));
   }
 
   @ParameterizedTest
