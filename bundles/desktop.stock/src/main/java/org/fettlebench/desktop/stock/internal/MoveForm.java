@@ -29,7 +29,7 @@ final class MoveForm {
     this.row = row;
     this.look = look;
     this.ordered = hands.ordered();
-    Composite line = WrapRow.in(parent);
+    Composite line = Layouts.flow(parent);
     Fields fields = new Fields(line, look, this::order, hands.cancelled());
     quantity = fields.text(deed.question(), 7, "");
     if (deed.concernsBorrower()) {

@@ -57,7 +57,7 @@ final class ReceiveForm {
   }
 
   private void first(Composite parent, Runnable cancelled) {
-    Composite line = WrapRow.in(parent);
+    Composite line = Layouts.flow(parent);
     Fields fields = new Fields(line, look, this::arrive, cancelled);
     what = fields.text("What", 30, "2 BA hexagon x 1/2 in steel");
     what.addListener(SWT.Modify, event -> understand());
@@ -67,7 +67,7 @@ final class ReceiveForm {
   }
 
   private void second(Composite parent, Runnable cancelled) {
-    Composite line = WrapRow.in(parent);
+    Composite line = Layouts.flow(parent);
     Fields fields = new Fields(line, look, this::arrive, cancelled);
     quantity = fields.text("How many", 6, "");
     place = fields.combo("into", 24);

@@ -34,7 +34,7 @@ final class StockTools {
   private final List<Button> ofLine = new ArrayList<>();
 
   StockTools(Composite parent, Look look, List<Action> actions) {
-    Composite row = WrapRow.in(parent);
+    Composite row = Layouts.flow(parent);
     for (Action action : actions) {
       Button button = Layouts.button(row, look, action.label(), action.does());
       button.setLayoutData(null);

@@ -56,7 +56,7 @@ final class StockView {
     middle(below);
     bottom(below);
     split.share(15, 85);
-    below.share(60, 40);
+    below.share(64, 36);
     StockTools.keys(list, actions);
     StockTools.menu(list, actions);
     tools.haveLine(false);
