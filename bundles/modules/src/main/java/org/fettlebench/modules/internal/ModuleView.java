@@ -71,8 +71,13 @@ final class ModuleView {
         health.working(),
         health.words(),
         Instant.ofEpochMilli(bundle.getLastModified()),
-        contributions.of(bundle, tables),
+        runs(bundle) ? contributions.of(bundle, tables) : List.of(),
         faults.of(name));
+  }
+
+  /** What does not run adds nothing, though another version of it may. */
+  private static boolean runs(Bundle bundle) {
+    return (bundle.getState() & (Bundle.STARTING | Bundle.ACTIVE)) != 0;
   }
 
   private static Optional<String> header(Bundle bundle, String key) {

@@ -3,6 +3,8 @@ package org.fettlebench.modules.internal;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fettlebench.modules.ModuleOrigin;
 import org.osgi.framework.Bundle;
@@ -42,25 +44,35 @@ final class NewestOnly implements ResolverHookFactory {
 
   @Override
   public ResolverHook begin(Collection<BundleRevision> triggers) {
-    return new Hook();
+    return new Hook(
+        Stream.of(context.getBundles())
+            .filter(bundle -> newerThan(bundle).isPresent())
+            .collect(Collectors.toUnmodifiableSet()));
   }
 
-  private final class Hook implements ResolverHook {
+  /**
+   * Keeps from the older ones what they require, so that they cannot be resolved. To strike them
+   * from the resolvable ones would be plainer, but the framework then forgets the packages of Java
+   * itself for everybody.
+   */
+  private record Hook(Set<Bundle> older) implements ResolverHook {
+    @Override
+    public void filterMatches(
+        BundleRequirement requirement, Collection<BundleCapability> candidates) {
+      if (older.contains(requirement.getRevision().getBundle())) {
+        candidates.clear();
+      }
+    }
+
     @Override
     public void filterResolvable(Collection<BundleRevision> candidates) {
-      candidates.removeIf(candidate -> newerThan(candidate.getBundle()).isPresent());
+      // See above.
     }
 
     @Override
     public void filterSingletonCollisions(
         BundleCapability singleton, Collection<BundleCapability> collisions) {
       // Singletons are the framework's own affair.
-    }
-
-    @Override
-    public void filterMatches(
-        BundleRequirement requirement, Collection<BundleCapability> candidates) {
-      // What may resolve may also be used.
     }
 
     @Override

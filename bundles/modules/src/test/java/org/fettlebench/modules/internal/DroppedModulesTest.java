@@ -80,17 +80,28 @@ class DroppedModulesTest {
     }
   }
 
+  private void version(String version, String file) {
+    // It needs something of Java, as every module with code does.
+    BundleJar.named("club.a")
+        .header("Bundle-Version", version)
+        .header("Import-Package", "java.io")
+        .write(folder.resolve(file));
+  }
+
   @Test
   void ofTwoVersionsOnlyTheNewerRunsAndTheOlderComesBackWhenItGoes() throws Exception {
     String aside = "club.a put aside: version 1.1.0 is here too; delete the older jar";
     try (FelixHarness felix = start()) {
-      BundleJar.named("club.a").header("Bundle-Version", "1.0.0").write(folder.resolve("a-1.jar"));
+      version("1.0.0", "a-1.jar");
       awaitDropped(felix, "club.a working");
-      BundleJar.named("club.a").header("Bundle-Version", "1.1.0").write(folder.resolve("a-2.jar"));
+      version("1.1.0", "a-2.jar");
       awaitDropped(felix, aside, "club.a working");
+      BundleJar.named("club.b").header("Import-Package", "java.io").write(folder.resolve("b.jar"));
+      awaitDropped(felix, aside, "club.a working", "club.b working");
+      Files.delete(folder.resolve("b.jar"));
       Files.delete(folder.resolve("a-2.jar"));
       awaitDropped(felix, "club.a working");
-      BundleJar.named("club.a").header("Bundle-Version", "1.1.0").write(folder.resolve("a-0.jar"));
+      version("1.1.0", "a-0.jar");
       awaitDropped(felix, aside, "club.a working");
     }
     try (FelixHarness felix = start()) {
