@@ -40,13 +40,27 @@ record DimensionLine(
     return (y1 + y2) / 2;
   }
 
-  /** Returns the left of words set level so far past the second end. */
-  double asideX(double past, double width) {
+  /** Returns whether the line stands rather than lies. */
+  private boolean upright() {
+    return Math.abs(alongY) > Math.abs(alongX);
+  }
+
+  /**
+   * Returns the left of words set level where there is no room for them on the line: so far past
+   * its second end, or, where it stands upright, beside it, away from a middle column.
+   */
+  double asideX(double past, double width, double middle) {
+    if (upright()) {
+      return middleX() < middle ? middleX() - past / 3 - width : middleX() + past / 3;
+    }
     return x2 + alongX * past + Math.signum(alongX) * Math.abs(alongX) * width / 2 - width / 2;
   }
 
-  /** Returns the top of words set level so far past the second end. */
+  /** Returns the top of those words. */
   double asideY(double past, double height) {
+    if (upright()) {
+      return middleY() - height / 2;
+    }
     return y2 + alongY * past + Math.signum(alongY) * Math.abs(alongY) * height / 2 - height / 2;
   }
 }

@@ -101,10 +101,10 @@ final class DimensionPen {
     }
   }
 
-  /** Returns the left top of a figure set level past the line's far end, inside the surface. */
+  /** Returns the left top of a figure that finds no room on the line, inside the surface. */
   private Point aside(Point size, DimensionLine at, Rectangle surface) {
     double past = sheet.paper(PAST_MM);
-    double x = at.asideX(past, size.x);
+    double x = at.asideX(past, size.x, surface.x + surface.width / 2.0);
     double y = at.asideY(past, size.y);
     return new Point(
         within(x, surface.x + 2, surface.x + surface.width - size.x - 2),

@@ -37,6 +37,7 @@ public final class LongList<T> extends Composite {
   private BooleanSupplier whileEmpty = () -> false;
   private String whenEmpty = "";
   private String filter = "";
+  private boolean leaving;
 
   /**
    * Makes an empty list.
@@ -60,6 +61,7 @@ public final class LongList<T> extends Composite {
     table.addListener(SWT.Selection, event -> tellSelection());
     // A table that is taken apart tells of one last change of its selection.
     addListener(SWT.Dispose, event -> selected = items -> {});
+    table.addDisposeListener(event -> leaving = true);
     table.addListener(SWT.DefaultSelection, event -> selection().stream().limit(1).forEach(opened));
     rows.whenCopied(this::copy);
     stack.topControl = empty.getParent();
@@ -238,7 +240,7 @@ public final class LongList<T> extends Composite {
   @Override
   public boolean setFocus() {
     // A window that goes down offers the keyboard to lists whose table is gone already.
-    if (table.isDisposed()) {
+    if (leaving) {
       return false;
     }
     if (table.getItemCount() == 0) {

@@ -13,6 +13,7 @@ final class Overhang {
   private final GC gc;
   private final DrawingSheet sheet;
   private final DrawingView view;
+  private final double middle;
   private double left;
   private double top;
   private double right;
@@ -24,6 +25,7 @@ final class Overhang {
     this.view = view;
     left = view.x(frame.minXMm());
     right = view.x(frame.maxXMm());
+    middle = (left + right) / 2;
     top = view.y(frame.maxYMm());
     bottom = view.y(frame.minYMm());
   }
@@ -66,8 +68,10 @@ final class Overhang {
       add(line.middleX() + acrossX, line.middleY() + acrossY);
     } else {
       double past = sheet.paper(DimensionPen.PAST_MM);
-      add(line.asideX(past, size.x), line.asideY(past, size.y));
-      add(line.asideX(past, size.x) + size.x, line.asideY(past, size.y) + size.y);
+      double x = line.asideX(past, size.x, middle);
+      double y = line.asideY(past, size.y);
+      add(x, y);
+      add(x + size.x, y + size.y);
     }
   }
 

@@ -134,7 +134,7 @@ final class KitView extends Composite {
   void showShortList(boolean wanted) {
     shortShown = wanted;
     top();
-    inner.topControl.setFocus();
+    begin();
   }
 
   private void top() {
@@ -200,6 +200,8 @@ final class KitView extends Composite {
   void begin() {
     if (whole.topControl == filled && inner.topControl == split.form()) {
       joints.begin();
+    } else if (whole.topControl == filled && inner.topControl == shorts) {
+      shorts.begin();
     } else {
       front().setFocus();
     }

@@ -33,20 +33,20 @@ final class ShortList extends Composite {
 
   private static List<Column<Shortage>> columns() {
     return List.of(
-        Column.<Shortage>words("What", 34, Shortage::what),
-        Column.<Shortage>words("For", 15, shortage -> shortage.role().words()),
+        Column.<Shortage>words("What", 43, Shortage::what),
+        Column.<Shortage>words("For", 14, shortage -> shortage.role().words()),
         number("Needed", Shortage::needed),
         number("There", Shortage::present),
-        Column.<Shortage>words("Why", 36, Shortage::why),
+        Column.<Shortage>words("Why", 38, Shortage::why),
         Column.<Shortage>words(
-            "Joints that need it", 60, shortage -> String.join(", ", shortage.joints())));
+            "Joints that need it", 36, shortage -> String.join(", ", shortage.joints())));
   }
 
   private static Column<Shortage> number(
       String head, java.util.function.ToIntFunction<Shortage> number) {
     return Column.<Shortage>figures(
             head, "", 0, shortage -> OptionalDouble.of(number.applyAsInt(shortage)))
-        .wide(9);
+        .wide(8);
   }
 
   private void copy() {
@@ -60,5 +60,10 @@ final class ShortList extends Composite {
 
   LongList<Shortage> list() {
     return list;
+  }
+
+  /** Puts the keyboard on the list. */
+  void begin() {
+    list.setFocus();
   }
 }
