@@ -3,6 +3,7 @@ package org.fettlebench.measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Writes lengths for people: never more digits than mean something, always with the unit, always
@@ -13,6 +14,12 @@ public final class LengthFormat {
   private static final long NM_PER_64TH = Length.NM_PER_INCH / 64;
   private static final Length ONE_THOU = Length.ofNanometres(Length.NM_PER_INCH / 1000);
   private static final Length TENTH_MM = Length.ofNanometres(Length.NM_PER_MM / 10);
+
+  private static final String FIGURE = "-?\\d+(?:\\.\\d+)? ";
+  private static final Pattern MILLIMETRES_FIRST =
+      Pattern.compile("(" + FIGURE + "mm) \\((" + FIGURE + "(?:in|thou))\\)");
+  private static final Pattern INCHES_FIRST =
+      Pattern.compile("(" + FIGURE + "(?:in|thou)) \\((" + FIGURE + "mm)\\)");
 
   private LengthFormat() {}
 
@@ -70,6 +77,16 @@ public final class LengthFormat {
   /** Returns an allowance both ways: {@code 0.24 mm (0.009 in)}, the asked unit first. */
   public static String allowanceBoth(Length length, LengthUnit first) {
     return allowance(length, first) + " (" + allowance(length, other(first)) + ")";
+  }
+
+  /**
+   * Returns a sentence with the asked unit first wherever a length stands in it both ways, as
+   * {@link #showBoth} and {@link #allowanceBoth} write it; all else stays.
+   */
+  public static String turned(String sentence, LengthUnit first) {
+    return first == LengthUnit.INCH
+        ? MILLIMETRES_FIRST.matcher(sentence).replaceAll("$2 ($1)")
+        : INCHES_FIRST.matcher(sentence).replaceAll("$2 ($1)");
   }
 
   /**

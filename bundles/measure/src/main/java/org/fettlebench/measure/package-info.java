@@ -24,7 +24,7 @@
  * any thread. 1 in = 25.4 mm exactly (International Yard and Pound agreement, 1959).
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.measure;
 
 import org.osgi.annotation.bundle.Export;

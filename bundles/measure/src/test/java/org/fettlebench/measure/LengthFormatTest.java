@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthFormatTest {
   @ParameterizedTest
@@ -97,5 +98,29 @@ class LengthFormatTest {
   void refusesSenselessDecimals() {
     assertThrows(MeasureException.class, () -> LengthFormat.show(Length.ZERO, LengthUnit.INCH, -1));
     assertThrows(MeasureException.class, () -> LengthFormat.show(Length.ZERO, LengthUnit.INCH, 10));
+  }
+
+  @Test
+  void turnsLengthsInASentence() {
+    String millimetres =
+        "it lacks 0.83 mm (0.033 in), not -0.011 mm (-0.4 thou); an M6 x 12 mm (long) 7 mm screw";
+    String inches =
+        "it lacks 0.033 in (0.83 mm), not -0.4 thou (-0.011 mm); an M6 x 12 mm (long) 7 mm screw";
+    assertEquals(inches, LengthFormat.turned(millimetres, LengthUnit.INCH));
+    assertEquals(millimetres, LengthFormat.turned(inches, LengthUnit.MILLIMETRE));
+    assertEquals(millimetres, LengthFormat.turned(millimetres, LengthUnit.MILLIMETRE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, -300, 12_345, -25_400_000, 96_045_250, 3_968_750})
+  void turnsWhatItWrites(long nanometres) {
+    Length length = Length.ofNanometres(nanometres);
+    assertEquals(
+        LengthFormat.showBoth(length, LengthUnit.INCH),
+        LengthFormat.turned(LengthFormat.showBoth(length, LengthUnit.MILLIMETRE), LengthUnit.INCH));
+    assertEquals(
+        LengthFormat.allowanceBoth(length, LengthUnit.INCH),
+        LengthFormat.turned(
+            LengthFormat.allowanceBoth(length, LengthUnit.MILLIMETRE), LengthUnit.INCH));
   }
 }

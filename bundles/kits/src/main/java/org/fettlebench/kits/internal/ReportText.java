@@ -61,10 +61,15 @@ final class ReportText {
         lines.add("  " + padded("caution") + "pressure: this holds pressure; see the end.");
         continue;
       }
-      lines.add("  " + padded(finding.weight().word()) + finding.rule() + ": " + finding.spoken());
+      lines.add(
+          "  "
+              + padded(finding.weight().word())
+              + finding.rule()
+              + ": "
+              + turned(finding.spoken()));
     }
     for (SeatCure cure : joint.cures().stream().limit(MOST_CURES).toList()) {
-      lines.add("  " + padded("cure") + cure.sentence());
+      lines.add("  " + padded("cure") + turned(cure.sentence()));
     }
     joint.substitutes().forEach(this::substitute);
     joint.fetch().forEach(this::fetch);
@@ -83,7 +88,7 @@ final class ReportText {
             + padded("or take")
             + other.fastener().title()
             + ": "
-            + other.change()
+            + turned(other.change())
             + "; "
             + other.present()
             + " in "
@@ -106,7 +111,7 @@ final class ReportText {
             + fetch.role().words()
             + " "
             + fetch.what()
-            + (fetch.figures().isEmpty() ? "" : ", " + fetch.figures())
+            + (fetch.figures().isEmpty() ? "" : ", " + turned(fetch.figures()))
             + ": "
             + fetch.state().words()
             + (fetch.from().isBlank() ? "" : ", " + fetch.from()));
@@ -140,6 +145,10 @@ final class ReportText {
 
   private String allowance(SeatAnswer seat) {
     return LengthFormat.allowanceBoth(Length.ofMillimetres(seat.allowanceAtIntendedMm()), unit);
+  }
+
+  private String turned(String sentence) {
+    return LengthFormat.turned(sentence, unit);
   }
 
   private static String padded(String word) {
