@@ -95,10 +95,6 @@ final class Messages {
     return file + " cannot be read: " + why;
   }
 
-  static String notUtf8(String file) {
-    return file + " is not UTF-8 text; save it as UTF-8";
-  }
-
   static String faults(int count) {
     return count == 1
         ? "1 fault; nothing was kept of the file"

@@ -3,9 +3,6 @@ package org.fettlebench.command.internal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -126,7 +123,7 @@ final class ParsedCall implements Call {
     if (!Files.exists(file)) {
       throw new CommandException(Messages.noSuchFile(file.toString()));
     }
-    return decoded(file.toString(), () -> Files.readAllBytes(file));
+    return decoded(value(name).orElseThrow(), () -> Files.readAllBytes(file));
   }
 
   private byte[] readIn() throws IOException {
@@ -139,12 +136,9 @@ final class ParsedCall implements Call {
 
   private static String decoded(String file, Bytes bytes) {
     try {
-      String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes.read())).toString();
+      String text = Utf8.read(file, bytes.read());
       // Some editors put a mark before the first letter, which no reader expects.
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      throw new CommandException(Messages.notUtf8(file), e);
     } catch (IOException e) {
       throw new CommandException(Messages.unreadable(file, String.valueOf(e.getMessage())), e);
     }

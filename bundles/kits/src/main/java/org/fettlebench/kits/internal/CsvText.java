@@ -41,14 +41,19 @@ final class CsvText {
   /** Takes a text apart; adds a fault and returns what came before where a quote is not closed. */
   static List<Row> rows(String text, FaultList faults) {
     List<Row> rows = new ArrayList<>();
+    int counted = 0;
+    int line = 1;
     try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
       for (CSVRecord record : parser) {
-        rows.add(row(text, record));
+        int at = (int) record.getCharacterPosition();
+        // Counted on from the row before: a long list is gone through once.
+        line += lineEnds(text, counted, at);
+        counted = at;
+        rows.add(row(text, record, line));
       }
     } catch (UncheckedIOException | IOException notCsv) {
-      int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
       faults.add(
-          new At(line, 1),
+          new At(rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1, 1),
           "",
           "cannot be taken apart into cells: a quote is open or stands inside a cell",
           "Put the whole cell in quotes and double the quotes inside it: \"3/8\"\" hexagon\"");
@@ -56,9 +61,12 @@ final class CsvText {
     return rows;
   }
 
-  private static Row row(String text, CSVRecord record) {
+  private static int lineEnds(String text, int from, int to) {
+    return (int) text.substring(from, to).chars().filter(sign -> sign == '\n').count();
+  }
+
+  private static Row row(String text, CSVRecord record, int line) {
     int at = (int) record.getCharacterPosition();
-    int line = 1 + (int) text.substring(0, at).chars().filter(sign -> sign == '\n').count();
     int lineStart = text.lastIndexOf('\n', at - 1) + 1;
     List<Cell> cells = new ArrayList<>();
     int cell = at;

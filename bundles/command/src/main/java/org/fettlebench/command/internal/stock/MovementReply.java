@@ -2,6 +2,8 @@ package org.fettlebench.command.internal.stock;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.fettlebench.club.Movement;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
@@ -28,8 +30,11 @@ final class MovementReply {
       return of(stock, movements.get(0));
     }
     Columns columns = new Columns().right(0, 1).row("movement", "received", "what", "place");
+    // All lines at once: a delivery may be thousands of them.
+    Map<Long, StockLine> lines =
+        stock.lines().stream().collect(Collectors.toMap(StockLine::id, Function.identity()));
     for (Movement movement : movements) {
-      StockLine line = stock.line(movement.lineId()).orElseThrow();
+      StockLine line = lines.get(movement.lineId());
       columns.row(movement.id(), movement.quantity(), StockTexts.what(line), line.place());
     }
     return Reply.done(

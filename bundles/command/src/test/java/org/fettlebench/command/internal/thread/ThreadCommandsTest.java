@@ -80,6 +80,16 @@ class ThreadCommandsTest {
   }
 
   @Test
+  void aCommaPartsThreadsUnlessItIsADecimalComma() {
+    String two = session.type("thread", "show", "M6,", "2", "BA,M8").out();
+    assertTrue(two.startsWith("M6  (60"), two);
+    assertTrue(two.contains("\n2 BA  (47"), two);
+    assertTrue(session.type("thread", "show", "M3,5").out().startsWith("M3.5  (60"));
+    assertTrue(session.type("thread", "show", "M6,0").out().startsWith("M6  (60"));
+    assertEquals(2, session.type("thread", "show", "M6", "0").status());
+  }
+
+  @Test
   void listsAllSeriesAndTheThreadsOfOne() {
     String all = session.type("thread", "list").out();
     for (String id : List.of("BA", "BSW", "BSF", "BSB", "ME", "M", "MF", "UNC", "UNF")) {
