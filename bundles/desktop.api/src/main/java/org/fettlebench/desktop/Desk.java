@@ -32,7 +32,7 @@ public interface Desk {
    * Does long work off the window's thread, with its name and a Stop in the status line.
    *
    * @param what name of the work for people
-   * @param work done on another thread; interrupted by Stop
+   * @param work done on another thread, where no control may be touched; interrupted by Stop
    * @param done called on the window's thread with the result; a failure is shown by the window
    */
   <T> void work(String what, Callable<T> work, Consumer<T> done);

@@ -11,16 +11,28 @@ import org.osgi.annotation.versioning.ConsumerType;
  */
 @ConsumerType
 public interface Page {
-  /** Returns a name that never changes, under which its state is remembered. */
+  /**
+   * Returns a name that never changes, under which its state is remembered. No two pages may have
+   * the same, so a module's page begins it with the module's name: {@code org.example.club.key}.
+   */
   String id();
 
   /** Returns what stands in the list of pages. */
   String title();
 
-  /** Returns where it asks to stand: 10 kit check, 20 seat and hole, ... 90 modules. */
+  /**
+   * Returns where it asks to stand, the lowest first: 10 kit check, ... 90 modules. A module's page
+   * stands well between them, at 60 to 80.
+   */
   int order();
 
-  /** Makes the page's content; called once, when it is first shown. */
+  /**
+   * Makes the page's content; called once, when it is first shown.
+   *
+   * @param parent to hold nothing else; its layout is the window's affair
+   * @param desk to be kept: the other methods of a page are called without it
+   * @return the one control made in {@code parent}
+   */
   Control create(Composite parent, Desk desk);
 
   /** Called each time the page comes to the front, and when tables or modules changed. */

@@ -12,7 +12,9 @@ import org.fettlebench.tooling.HoleChooser.PercentWanted;
 import org.fettlebench.tooling.TappingChoice;
 
 /**
- * All that is known about a joint when rules look at it.
+ * All that is known about a joint when rules look at it. What the kit does not say, no table has or
+ * nothing at hand serves is empty; a rule then has nothing to say. Sizes are exact lengths; what
+ * the seat's geometry gave is in millimetres.
  *
  * @param kit the kit
  * @param joint the joint
