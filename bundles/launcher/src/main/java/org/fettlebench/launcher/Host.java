@@ -75,6 +75,8 @@ final class Host implements AutoCloseable {
     properties.put("felix.log.logger", new FrameworkLog());
     properties.put("felix.log.level", "2");
     properties.put("felix.shutdown.hook", "false");
+    // Neither most calls nor the window's frame need the store: whoever does opens it.
+    properties.put("fettlebench.store.early", "false");
     properties.put("fettlebench.data", data.path().toString());
     properties.put("fettlebench.modules", data.modules().toString());
     properties.put("felix.fileinstall.dir", data.modules().toString());

@@ -1,6 +1,7 @@
 package org.fettlebench.launcher;
 
 import java.io.PrintStream;
+import java.time.Duration;
 
 /**
  * Tells how long after the start of the process things were reached, when the system property
@@ -19,7 +20,18 @@ final class Milestones {
 
   static void reached(String what) {
     if (WANTED) {
-      ERR.println("milestone " + (System.currentTimeMillis() - STARTED) + " ms " + what);
+      ERR.println(
+          "milestone "
+              + (System.currentTimeMillis() - STARTED)
+              + " ms, processor "
+              + processorMs()
+              + " ms "
+              + what);
     }
+  }
+
+  /** Returns what the process has used of all processors, which a busy machine hardly changes. */
+  private static long processorMs() {
+    return ProcessHandle.current().info().totalCpuDuration().map(Duration::toMillis).orElse(-1L);
   }
 }

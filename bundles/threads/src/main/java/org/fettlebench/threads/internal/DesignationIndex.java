@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 
@@ -19,6 +20,8 @@ final class DesignationIndex {
     LOOSE
   }
 
+  private static final int MOST_KEPT = 2_000;
+
   private record Found(Claim claim, ScrewThread thread) {}
 
   /** A thread with its ways of writing. */
@@ -26,16 +29,42 @@ final class DesignationIndex {
 
   private final Map<String, Found> found = new HashMap<>();
   private final List<Entry> entries = new ArrayList<>();
+  private final List<HeldSeries> series;
 
+  /** Answers given: a stock has few threads, and a kit check asks for them again and again. */
+  private final Map<String, Optional<ScrewThread>> asked = new ConcurrentHashMap<>();
+
+  private boolean filled;
+
+  /**
+   * Takes the series; spelling them out waits for the first question, since many starts ask none.
+   */
   DesignationIndex(List<HeldSeries> series) {
-    series.forEach(this::add);
+    this.series = List.copyOf(series);
+  }
+
+  private synchronized void fill() {
+    if (!filled) {
+      series.forEach(this::add);
+      filled = true;
+    }
   }
 
   Optional<ScrewThread> find(String designation) {
-    return Optional.ofNullable(found.get(DesignationText.key(designation))).map(Found::thread);
+    fill();
+    if (designation.length() > DesignationText.LONGEST) {
+      return Optional.empty();
+    }
+    if (asked.size() >= MOST_KEPT) {
+      asked.clear();
+    }
+    return asked.computeIfAbsent(
+        designation,
+        typed -> Optional.ofNullable(found.get(DesignationText.key(typed))).map(Found::thread));
   }
 
   List<Entry> entries() {
+    fill();
     return entries;
   }
 

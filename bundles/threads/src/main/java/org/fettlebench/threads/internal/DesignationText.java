@@ -28,6 +28,14 @@ final class DesignationText {
   // 10 32 UNF is 10-32 UNF, and M6 0 is not M60; but FINE32 1/4 begins with a series.
   private static final Pattern TWO_FIGURES =
       Pattern.compile("((?:^|[^a-z\\d]|(?<![a-z])[a-z])\\d+)\\s+(?=\\d)");
+  private static final Pattern BY = Pattern.compile("(?<=\\d)\\s*by\\s*(?=\\d)");
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+  private static final Pattern DASH_NOT_BETWEEN =
+      Pattern.compile("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+  private static final Pattern BARE_DECIMAL = Pattern.compile("(^|x|-)\\s*\\.(?=\\d)");
+  private static final Pattern DOT_BEHIND_LETTER = Pattern.compile("(?<=[a-z#])\\s*\\.");
+  private static final Pattern DOT_AT_END = Pattern.compile("\\.(?!\\d)");
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}\\.\\d{1,9}");
 
@@ -42,12 +50,13 @@ final class DesignationText {
     text = NUMBER_SIGN.matcher(text).replaceAll("#");
     text = withoutDots(text);
     text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
-    text = text.replaceAll("(?<=\\d)\\s*by\\s*(?=\\d)", "x");
+    text = BY.matcher(text).replaceAll("x");
     text = MIXED_NUMBER.matcher(text).replaceAll("$1+$2");
     text = replace(FRACTION, text, DesignationText::lowestTerms);
     text = replace(DECIMAL, text, DesignationText::shortest);
-    text = TWO_FIGURES.matcher(text).replaceAll("$1-").replaceAll("\\s+", "");
-    return text.replaceAll("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$", "");
+    text = TWO_FIGURES.matcher(text).replaceAll("$1-");
+    text = SPACES.matcher(text).replaceAll("");
+    return DASH_NOT_BETWEEN.matcher(text).replaceAll("");
   }
 
   /** Returns the class of thread written behind, as the standard writes it. */
@@ -56,7 +65,7 @@ final class DesignationText {
   }
 
   private static ClassText parted(String typed) {
-    return ClassText.of(plainSigns(typed).strip().replaceAll("(?<=\\d),(?=\\d)", "."));
+    return ClassText.of(DECIMAL_COMMA.matcher(plainSigns(typed).strip()).replaceAll("."));
   }
 
   private static String plainSigns(String text) {
@@ -76,15 +85,18 @@ final class DesignationText {
   }
 
   private static String openFraction(char sign) {
+    if (sign < 0x80) {
+      return String.valueOf(sign);
+    }
     String open = Normalizer.normalize(String.valueOf(sign), Normalizer.Form.NFKC);
     return open.indexOf('\u2044') > 0 ? " " + open.replace('\u2044', '/') : String.valueOf(sign);
   }
 
   /** Takes away the dots of abbreviations and gives a bare decimal its nought. */
   private static String withoutDots(String text) {
-    return text.replaceAll("(^|x|-)\\s*\\.(?=\\d)", "$10.")
-        .replaceAll("(?<=[a-z#])\\s*\\.", "")
-        .replaceAll("\\.(?!\\d)", "");
+    String nought = BARE_DECIMAL.matcher(text).replaceAll("$10.");
+    String whole = DOT_BEHIND_LETTER.matcher(nought).replaceAll("");
+    return DOT_AT_END.matcher(whole).replaceAll("");
   }
 
   private static String lowestTerms(MatchResult fraction) {
