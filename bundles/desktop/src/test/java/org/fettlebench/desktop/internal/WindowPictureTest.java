@@ -36,7 +36,7 @@ class WindowPictureTest {
     Memory memory = new Memory(data.resolve("desktop.properties"));
     memory.put("theme", theme);
     memory.put("textsize", String.valueOf(size));
-    memory.put("club", "Millbrook Model Engineers");
+    memory.put("club", "An invented club");
     Map<String, String> properties =
         Map.of(
             "fettlebench.data",

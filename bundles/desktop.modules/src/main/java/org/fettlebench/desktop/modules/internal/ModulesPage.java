@@ -1,5 +1,6 @@
 package org.fettlebench.desktop.modules.internal;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -10,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
 import org.fettlebench.desktop.widgets.Column;
+import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.desktop.widgets.FilterField;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.ListModel;
@@ -29,6 +31,11 @@ public final class ModulesPage implements Page {
   private static final String PARTS = "parts";
   private static final String LIBRARIES = "libraries";
   private static final int MOST_FOUND = 5;
+
+  /** The club's own first, then what is ill, then what adds something that a person can see. */
+  private static final Comparator<Module> WHAT_MATTERS_FIRST =
+      Comparator.comparingInt(ModulesPage::rank)
+          .thenComparing(Module::title, Figures::compareNaturally);
 
   private final Modules modules;
   private Desk desk;
@@ -127,8 +134,8 @@ public final class ModulesPage implements Page {
             .marked(module -> Optional.of(ModuleWords.mark(module))),
         Column.<Module>words("Adds", 26, ModuleWords::adds),
         Column.<Module>words("By", 16, ModuleWords::by),
-        Column.<Module>words("Since", 18, module -> ModuleWords.day(module.since()))
-            .orderedBy(java.util.Comparator.comparing(Module::since)),
+        Column.<Module>words("Since", 20, module -> ModuleWords.day(module.since()))
+            .orderedBy(Comparator.comparing(Module::since)),
         Column.<Module>words("Version", 12, Module::version));
   }
 
@@ -141,7 +148,11 @@ public final class ModulesPage implements Page {
     if (list.isDisposed()) {
       return;
     }
-    known = installed;
+    known = installed.stream().sorted(WHAT_MATTERS_FIRST).toList();
+    if (desk.remembered(ID, PARTS, "").isEmpty()) {
+      // A page with nothing on it helps nobody: until a club adds something, show what is there.
+      parts.setSelection(installed.stream().noneMatch(Module::dropped));
+    }
     summary.setText(Layouts.escaped(ModuleWords.summary(installed)));
     fill();
     if (!wanted.isEmpty() && select(wanted)) {
@@ -162,6 +173,16 @@ public final class ModulesPage implements Page {
       return true;
     }
     return module.library() ? libraries.getSelection() : parts.getSelection();
+  }
+
+  private static int rank(Module module) {
+    if (module.dropped()) {
+      return 0;
+    }
+    if (ModuleWords.mark(module) != VerdictMark.TICK) {
+      return 1;
+    }
+    return module.contributions().isEmpty() ? 3 : 2;
   }
 
   private boolean select(String symbolicName) {

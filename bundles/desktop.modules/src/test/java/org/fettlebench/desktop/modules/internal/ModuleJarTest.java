@@ -19,7 +19,7 @@ class ModuleJarTest {
   private Path club() {
     return BundleJar.named("club.rules;singleton:=true")
         .header("Bundle-Name", "Club rules")
-        .header("Bundle-Vendor", "Millbrook Model Engineers")
+        .header("Bundle-Vendor", "An invented club")
         .write(folder.resolve("club-rules.jar"));
   }
 
@@ -27,7 +27,7 @@ class ModuleJarTest {
   void whatAJarSaysOfItselfIsReadAndToldWithWhatItMayDo() throws IOException {
     ModuleJar jar = ModuleJar.read(club());
     assertEquals("club.rules", jar.symbolicName());
-    assertTrue(jar.warning().startsWith("Club rules, version 1.0.0, made by Millbrook"));
+    assertTrue(jar.warning().startsWith("Club rules, version 1.0.0, made by An invented club"));
     assertTrue(jar.warning().contains("all your rights"), jar.warning());
   }
 

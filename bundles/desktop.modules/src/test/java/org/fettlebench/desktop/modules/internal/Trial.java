@@ -17,7 +17,7 @@ final class Trial {
         title,
         "Adds what the club wants.",
         "1.2.0",
-        "Millbrook Model Engineers",
+        "An invented club",
         true,
         "/club/modules/club.jar",
         working,
