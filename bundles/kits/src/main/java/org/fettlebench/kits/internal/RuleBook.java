@@ -43,7 +43,26 @@ final class RuleBook {
       return List.copyOf(rule.look(joint));
     } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError thrown) {
       faults.report(rule, "checking joint " + joint.joint().name(), thrown);
-      return List.of();
+      return List.of(unheard(rule));
+    }
+  }
+
+  /** Whoever relies on a club's rule must see that it did not speak. */
+  private static Finding unheard(JointRule rule) {
+    return Finding.of(
+        Finding.Weight.CAUTION,
+        "club rule",
+        "The rule \""
+            + name(rule)
+            + "\" failed and was left out here; the list of modules says what it said.");
+  }
+
+  private static String name(JointRule rule) {
+    try {
+      return rule.title();
+    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError thrown) {
+      // The failure itself was reported already; its class still tells whose rule it is.
+      return rule.getClass().getSimpleName();
     }
   }
 }

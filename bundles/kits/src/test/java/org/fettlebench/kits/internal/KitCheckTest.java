@@ -435,6 +435,10 @@ class KitCheckTest {
     assertTrue(reported.contains("checking joint gland: no opinion"), reported.toString());
     assertEquals("club rule", joint.findings().get(0).rule());
     assertTrue(joint.fails());
+    assertTrue(
+        joint.findings().stream()
+            .anyMatch(f -> f.sentence().startsWith("The rule \"returns nothing\" failed")),
+        "who relies on a rule sees that it did not speak: " + joint.findings());
 
     List.of(bad, nothing, good).forEach(check::removeRule);
     assertFalse(only(check.check(kit, Holdings.none())).fails());
