@@ -115,7 +115,7 @@ final class KitReader {
       section.fault(
           "confidence",
           "confidence must be a number above 0 and below 1",
-          chance > 1 && chance < 100
+          chance >= 10 && chance < 100
               ? "For " + Expected.percent(chance / 100) + " write " + chance / 100
               : "Write it without quotes, such as confidence = 0.95");
     }

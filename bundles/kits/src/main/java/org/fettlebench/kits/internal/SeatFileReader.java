@@ -75,7 +75,22 @@ final class SeatFileReader {
     Optional<SeatedHead> seated =
         head.has("thread") || head.has("style") ? listed(head, along) : measured(head, along);
     head.done();
-    return seated;
+    return seated.filter(each -> canBe(head, each));
+  }
+
+  private static boolean canBe(Section head, SeatedHead seated) {
+    if (seated.flatsAlongDegrees().isPresent() && seated.acrossFlatsMm().isEmpty()) {
+      head.fault(
+          "flats-along-degrees",
+          "has no meaning for a round head, which has no flats",
+          "Leave it out");
+      return false;
+    }
+    if (seated.acrossFlatsMm().orElse(0) > seated.sweepDiameterMm()) {
+      head.fault("across-corners", "is less than across-flats", "Check which is which");
+      return false;
+    }
+    return true;
   }
 
   private static OptionalDouble degrees(Section head) {

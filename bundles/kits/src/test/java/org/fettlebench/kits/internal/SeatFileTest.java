@@ -2,11 +2,14 @@ package org.fettlebench.kits.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.kits.FaultyFileException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SeatFileTest {
   private static final String SEAT =
@@ -79,5 +82,32 @@ class SeatFileTest {
                 method = "guess"
                 confidence = 2
                 """));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "across-corners = §7 mm§, 7:1 has no meaning for a round head",
+    "across-flats = §8 mm§\\nacross-corners = §7 mm§, 7:1 is less than across-flats"
+  })
+  void headsThatCannotBeAreTold(String size, String told) {
+    String text =
+        """
+        [seat]
+        name = "boss"
+        outline = [["0 mm", "0 mm"], ["9 mm", "0 mm"], ["9 mm", "9 mm"]]
+        centre = ["6 mm", "3 mm"]
+        [head]
+        %s
+        flats-along-degrees = 30
+        [hole]
+        diameter = "3 mm"
+        method = "jig"
+        """
+            .formatted(size.replace("\\n", "\n").replace('§', '"'));
+    FaultyFileException refused =
+        assertThrows(FaultyFileException.class, () -> Bench.FILES.readSeat("a.seat.toml", text));
+    FaultyFileException.Fault first = refused.faults().get(0);
+    String said = first.line() + ":" + first.column() + " " + first.wrong();
+    assertTrue(said.startsWith(told), said);
   }
 }

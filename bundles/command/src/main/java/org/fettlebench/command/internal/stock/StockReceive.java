@@ -25,7 +25,8 @@ public final class StockReceive implements Command {
               "stock receive",
               "Puts things into stock: one kind of thing, or a list of many.",
               "stock receive 2 BA hexagon x 1/2 in steel 50 --place \"Cabinet / Drawer 3\"")
-          .mayMany("WHAT", "such as 2 BA hexagon x 1/2 in steel, drill 5/32, tap 2 BA taper")
+          .mayMany(
+              "WHAT", "such as 2 BA hexagon x 1/2 in steel, drill 5/32, tap 2 BA taper, sundry oil")
           .may("QUANTITY", "how many, the last word")
           .option("--place", "PLACE", "where they go, such as \"Cabinet / Drawer 3\"")
           .option("--condition", "WORD", "good or worn; good if not said")
