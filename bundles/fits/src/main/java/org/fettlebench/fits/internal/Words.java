@@ -24,7 +24,7 @@ final class Words {
     return LengthFormat.allowanceBoth(Length.ofMillimetres(mm), LengthUnit.MILLIMETRE);
   }
 
-  /** Says a shift as seen on the drawing: "1.20 mm right, 0.40 mm away". */
+  /** Says a shift as seen on the drawing: "1.20 mm (0.047 in) right, ...". */
   static String shift(double dxMm, double dyMm) {
     String across = part(dxMm, "right", "left");
     String along = part(dyMm, "away", "near");
@@ -35,7 +35,7 @@ final class Words {
     if (mm == 0) {
       return "";
     }
-    return LengthFormat.show(Length.ofMillimetres(Math.abs(mm)), LengthUnit.MILLIMETRE)
+    return LengthFormat.showBoth(Length.ofMillimetres(Math.abs(mm)), LengthUnit.MILLIMETRE)
         + " "
         + (mm > 0 ? positive : negative);
   }

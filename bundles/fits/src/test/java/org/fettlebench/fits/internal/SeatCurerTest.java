@@ -68,7 +68,7 @@ class SeatCurerTest {
         "move the hole 1.00 mm (0.039 in) away; then it is tight, allowance 0.38 mm (0.015 in)",
         move.sentence());
     assertEquals(
-        "move the hole 1.41 mm (0.056 in) left and near: 1.00 mm left, 1.00 mm near",
+        "move the hole 1.41 mm (0.056 in) left and near: 1.00 mm (0.039 in) left, 1.00 mm (0.039 in) near",
         Words.move(-1, -1));
   }
 
