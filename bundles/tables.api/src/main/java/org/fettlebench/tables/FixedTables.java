@@ -4,15 +4,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Tables that never change, without a framework: for tests, and for programs that use the
  * mathematics alone.
  */
 public final class FixedTables implements Tables {
+  private static final String FOLDER = "FETTLEBENCH/tables";
+
   private final List<Table> tables;
 
   private FixedTables(List<Table> tables) {
@@ -39,6 +47,48 @@ public final class FixedTables implements Tables {
       tables.add(read(anchor, name));
     }
     return new FixedTables(tables);
+  }
+
+  /**
+   * Reads every table that the jars or class folders of some classes carry, as the registry would
+   * when their bundles start.
+   *
+   * @param anchors one class of each jar; the name of its package becomes the tables' module
+   * @throws TableFormatException if one is faulty
+   * @throws UncheckedIOException if a jar carries no tables or cannot be read
+   */
+  public static FixedTables carriedBy(Class<?>... anchors) {
+    List<Table> tables = new ArrayList<>();
+    for (Class<?> anchor : anchors) {
+      tables.addAll(fromResources(anchor, names(anchor)).tables);
+    }
+    return new FixedTables(tables);
+  }
+
+  private static String[] names(Class<?> anchor) {
+    try {
+      Path home = Path.of(anchor.getProtectionDomain().getCodeSource().getLocation().toURI());
+      if (Files.isDirectory(home)) {
+        return names(home.resolve(FOLDER));
+      }
+      try (FileSystem jar = FileSystems.newFileSystem(home)) {
+        return names(jar.getPath(FOLDER));
+      }
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException("the tables beside " + anchor.getName(), unreadable);
+    } catch (URISyntaxException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static String[] names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> "/" + FOLDER + "/" + file.getFileName())
+          .filter(name -> name.endsWith(".csv"))
+          .sorted()
+          .toArray(String[]::new);
+    }
   }
 
   private static Table read(Class<?> anchor, String name) {

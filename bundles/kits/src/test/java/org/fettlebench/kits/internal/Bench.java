@@ -2,17 +2,9 @@ package org.fettlebench.kits.internal;
 
 import static org.mockito.Mockito.mock;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.fasteners.internal.HeadTables;
@@ -23,7 +15,6 @@ import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.FixedTables;
-import org.fettlebench.tables.Table;
 import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.tooling.internal.DrillRegistry;
 import org.fettlebench.tooling.internal.HoleChoice;
@@ -99,12 +90,9 @@ final class Bench {
 
   private static Trade trade() {
     BundleContext none = mock(BundleContext.class);
-    List<Table> all = new ArrayList<>();
-    for (Class<?> anchor :
-        List.of(ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class)) {
-      all.addAll(FixedTables.fromResources(anchor, names(anchor)).all());
-    }
-    FixedTables tables = FixedTables.of(all);
+    FixedTables tables =
+        FixedTables.carriedBy(
+            ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class);
     ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
     return new Trade(
         threads,
@@ -113,30 +101,5 @@ final class Bench {
         new HoleChoice(none, tables, threads, NO_FAULTS),
         new HoleMethodTable(none, tables, NO_FAULTS),
         new SeatChecker());
-  }
-
-  private static String[] names(Class<?> anchor) {
-    try {
-      Path home = Path.of(anchor.getProtectionDomain().getCodeSource().getLocation().toURI());
-      if (Files.isDirectory(home)) {
-        return names(home.resolve("FETTLEBENCH/tables"));
-      }
-      try (FileSystem jar = FileSystems.newFileSystem(home)) {
-        return names(jar.getPath("/FETTLEBENCH/tables"));
-      }
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    } catch (URISyntaxException impossible) {
-      throw new IllegalStateException(impossible);
-    }
-  }
-
-  private static String[] names(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(file -> "/FETTLEBENCH/tables/" + file.getFileName())
-          .sorted()
-          .toArray(String[]::new);
-    }
   }
 }

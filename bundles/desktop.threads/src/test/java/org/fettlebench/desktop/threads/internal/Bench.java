@@ -3,23 +3,14 @@ package org.fettlebench.desktop.threads.internal;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fettlebench.club.Goods;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.FixedTables;
-import org.fettlebench.tables.Table;
 import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.internal.DrillRegistry;
@@ -37,42 +28,13 @@ record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, H
 
   private static Bench set() {
     BundleContext none = mock(BundleContext.class);
-    List<Table> all = new ArrayList<>();
-    for (Class<?> anchor : List.of(ThreadRegistry.class, HoleChoice.class)) {
-      all.addAll(FixedTables.fromResources(anchor, names(anchor)).all());
-    }
-    FixedTables tables = FixedTables.of(all);
+    FixedTables tables = FixedTables.carriedBy(ThreadRegistry.class, HoleChoice.class);
     ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
     return new Bench(
         tables,
         threads,
         new DrillRegistry(none, tables, NO_FAULTS),
         new HoleChoice(none, tables, threads, NO_FAULTS));
-  }
-
-  private static String[] names(Class<?> anchor) {
-    try {
-      Path home = Path.of(anchor.getProtectionDomain().getCodeSource().getLocation().toURI());
-      if (Files.isDirectory(home)) {
-        return names(home.resolve("FETTLEBENCH/tables"));
-      }
-      try (FileSystem jar = FileSystems.newFileSystem(home)) {
-        return names(jar.getPath("/FETTLEBENCH/tables"));
-      }
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    } catch (URISyntaxException impossible) {
-      throw new IllegalStateException(impossible);
-    }
-  }
-
-  private static String[] names(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(file -> "/FETTLEBENCH/tables/" + file.getFileName())
-          .sorted()
-          .toArray(String[]::new);
-    }
   }
 
   ThreadsBook book() {
