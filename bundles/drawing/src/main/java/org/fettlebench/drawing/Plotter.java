@@ -13,6 +13,12 @@ public final class Plotter {
   /** Height of lettering on paper, mm. */
   public static final double TEXT_MM = 3.5;
 
+  /** How far a label stands from its point. */
+  static final double LABEL_GAP_MM = 2;
+
+  /** Width of a letter for its height, about. */
+  static final double LETTER_SHARE = 0.6;
+
   private static final double EDGE_MM = 4;
 
   /** Enlargements and reductions of ISO 5455, largest first. */
@@ -30,7 +36,7 @@ public final class Plotter {
 
   /** Returns a plotter that shows the drawing as large as the sheet allows, in the middle. */
   public static Plotter fit(Drawing drawing, double widthMm, double heightMm) {
-    return new Plotter(drawing, Sheet.fit(drawing.frame(), widthMm, heightMm, EDGE_MM));
+    return new Plotter(drawing, fitted(drawing, widthMm, heightMm));
   }
 
   /**
@@ -38,7 +44,7 @@ public final class Plotter {
    * allows, so that it can be measured with a rule.
    */
   public static Plotter standardScale(Drawing drawing, double widthMm, double heightMm) {
-    Sheet most = Sheet.fit(drawing.frame(), widthMm, heightMm, EDGE_MM);
+    Sheet most = fitted(drawing, widthMm, heightMm);
     for (double scale : SCALES) {
       if (scale <= most.scale()) {
         return new Plotter(drawing, most.at(drawing.frame(), scale));
@@ -47,14 +53,25 @@ public final class Plotter {
     return new Plotter(drawing, most);
   }
 
+  private static Sheet fitted(Drawing drawing, double widthMm, double heightMm) {
+    Sheet sheet = Sheet.fit(drawing.frame(), widthMm, heightMm, Sheet.Edges.all(EDGE_MM));
+    // What words and dimensions need hardly depends on the scale: two rounds settle it.
+    for (int round = 0; round < 2; round++) {
+      Sheet.Edges needed = PaperReach.of(drawing, sheet, EDGE_MM);
+      sheet = Sheet.fit(drawing.frame(), widthMm, heightMm, needed);
+    }
+    return sheet;
+  }
+
   /** Returns millimetres of paper for one millimetre of the real thing. */
   public double scale() {
     return sheet.scale();
   }
 
-  /** Returns how high the drawing's frame stands on paper, mm. */
+  /** Returns how high the drawing stands on paper with what stands off its frame, mm. */
   public double heightMm() {
-    return (drawing.frame().maxYMm() - drawing.frame().minYMm()) * scale();
+    double beyond = sheet.edges().top() + sheet.edges().bottom() - 2 * EDGE_MM;
+    return (drawing.frame().maxYMm() - drawing.frame().minYMm()) * scale() + beyond;
   }
 
   /** Returns the scale as a drawing says it: {@code 5:1}, {@code 1:2}. */
@@ -120,7 +137,7 @@ public final class Plotter {
 
   private void label(Item.Label label, PaperPen pen) {
     Point at = sheet.place(label.at());
-    double gap = 2;
+    double gap = LABEL_GAP_MM;
     double middle = TEXT_MM * 0.36;
     String words = label.words();
     boolean strong = label.strong();
@@ -152,7 +169,7 @@ public final class Plotter {
 
   private void words(
       PaperPen pen, Point at, double degrees, PaperPen.Hold hold, String words, boolean strong) {
-    double length = words.length() * TEXT_MM * 0.6;
+    double length = words.length() * TEXT_MM * LETTER_SHARE;
     Point kept = sheet.keepText(at, degrees, hold, length, TEXT_MM);
     pen.words(new PaperPen.Words(kept, degrees, hold, words, strong));
   }

@@ -3,30 +3,53 @@ package org.fettlebench.drawing;
 import org.fettlebench.measure.Point;
 
 /**
- * Where a drawing lies on paper: to scale, in the middle, y downwards.
+ * Where a drawing lies on paper: to scale, in the middle of what its edges leave, y downwards.
  *
  * @param scale millimetres on paper per millimetre of the real thing
  * @param left paper x of the real zero
  * @param top paper y of the real zero
  * @param widthMm of the sheet
  * @param heightMm of the sheet
+ * @param edges kept free of the frame on paper
  */
-record Sheet(double scale, double left, double top, double widthMm, double heightMm) {
-  static Sheet fit(Drawing.Frame frame, double widthMm, double heightMm, double edgeMm) {
+record Sheet(double scale, double left, double top, double widthMm, double heightMm, Edges edges) {
+
+  /** Millimetres of paper on each side of a drawing's frame. */
+  record Edges(double left, double top, double right, double bottom) {
+    static Edges all(double mm) {
+      return new Edges(mm, mm, mm, mm);
+    }
+
+    /** Returns these edges, smaller in proportion where they take more than half of a size. */
+    private Edges within(double widthMm, double heightMm) {
+      double across = Math.min(1, widthMm / 2 / (left + right));
+      double up = Math.min(1, heightMm / 2 / (top + bottom));
+      return new Edges(left * across, top * up, right * across, bottom * up);
+    }
+  }
+
+  static Sheet fit(Drawing.Frame frame, double widthMm, double heightMm, Edges wanted) {
+    Edges edges = wanted.within(widthMm, heightMm);
     double frameWidth = frame.maxXMm() - frame.minXMm();
     double frameHeight = frame.maxYMm() - frame.minYMm();
     double scale =
-        Math.min((widthMm - 2 * edgeMm) / frameWidth, (heightMm - 2 * edgeMm) / frameHeight);
-    return new Sheet(scale, 0, 0, widthMm, heightMm).at(frame, scale);
+        Math.min(
+            (widthMm - edges.left() - edges.right()) / frameWidth,
+            (heightMm - edges.top() - edges.bottom()) / frameHeight);
+    return new Sheet(scale, 0, 0, widthMm, heightMm, edges).at(frame, scale);
   }
 
-  /** Returns this sheet with the frame in its middle at a scale. */
+  /** Returns this sheet with the frame in the middle of what the edges leave, at a scale. */
   Sheet at(Drawing.Frame frame, double newScale) {
-    double frameWidth = frame.maxXMm() - frame.minXMm();
-    double frameHeight = frame.maxYMm() - frame.minYMm();
-    double middleLeft = (widthMm - newScale * frameWidth) / 2 - newScale * frame.minXMm();
-    double middleTop = (heightMm - newScale * frameHeight) / 2 + newScale * frame.maxYMm();
-    return new Sheet(newScale, middleLeft, middleTop, widthMm, heightMm);
+    double middleX = (widthMm + edges.left() - edges.right()) / 2;
+    double middleY = (heightMm + edges.top() - edges.bottom()) / 2;
+    return new Sheet(
+        newScale,
+        middleX - newScale * (frame.minXMm() + frame.maxXMm()) / 2,
+        middleY + newScale * (frame.minYMm() + frame.maxYMm()) / 2,
+        widthMm,
+        heightMm,
+        edges);
   }
 
   /** Returns a real point's place on paper. */

@@ -14,16 +14,6 @@ import org.locationtech.jts.geom.Envelope;
 final class Canvas {
   private final List<Item> items = new ArrayList<>();
   private final Envelope box = new Envelope();
-  private final double size;
-
-  /**
-   * Makes an empty one.
-   *
-   * @param size of the whole, to judge what room words will take on paper
-   */
-  Canvas(double size) {
-    this.size = size;
-  }
 
   void path(LineKind line, List<Point> points, boolean closed) {
     items.add(new Item.Path(line, points, closed));
@@ -58,41 +48,41 @@ final class Canvas {
 
   void label(Point at, String words, Item.Side side, boolean strong) {
     items.add(new Item.Label(at, words, side, strong));
-    // A letter takes about a fiftieth of a drawing shown as wide as a hand.
-    double length = 0.02 * size * words.length();
-    double right = side == Item.Side.RIGHT ? length : side == Item.Side.LEFT ? 0 : length / 2;
-    take(at.moved(right, 0));
-    take(at.moved(right - length, 0));
+    take(at);
   }
 
   /**
-   * Adds a dimension that stands off the measured points.
+   * Adds a dimension that stands off the measured points: first past what is drawn, by millimetres
+   * of the real thing, then clear of it by millimetres of paper, which hold at every scale.
    *
    * @param from first measured point
    * @param to second measured point
-   * @param offX how far the dimension line stands off, to the right
-   * @param offY how far it stands off, away
+   * @param past how far what is drawn reaches from the measured points, square to from-to
+   * @param paperMm how far the line stands off from there, to the left of from-to
    */
-  void dimension(Point from, Point to, double offX, double offY, String words, boolean strong) {
-    double off = Math.hypot(offX, offY);
-    Point a = from.moved(offX, offY);
-    Point b = to.moved(offX, offY);
-    if (off > 0) {
-      double start = 0.12;
-      double end = 1.15;
-      path(
-          LineKind.THIN,
-          List.of(part(from, offX, offY, start), part(from, offX, offY, end)),
-          false);
-      path(LineKind.THIN, List.of(part(to, offX, offY, start), part(to, offX, offY, end)), false);
+  void dimension(Point from, Point to, Point past, double paperMm, Figure figure) {
+    Point a = from.moved(past.xMm(), past.yMm());
+    Point b = to.moved(past.xMm(), past.yMm());
+    if (Math.hypot(past.xMm(), past.yMm()) > 1e-6) {
+      double end = paperMm == 0 ? 1.1 : 1;
+      path(LineKind.THIN, List.of(part(from, past, 0.1), part(from, past, end)), false);
+      path(LineKind.THIN, List.of(part(to, past, 0.1), part(to, past, end)), false);
     }
-    items.add(new Item.Dimension(a, b, 0, words, strong));
+    items.add(new Item.Dimension(a, b, paperMm, figure.words(), figure.strong()));
     take(a);
     take(b);
   }
 
-  private static Point part(Point from, double dx, double dy, double share) {
-    return from.moved(dx * share, dy * share);
+  /**
+   * What a dimension says.
+   *
+   * @param words the figure with its unit
+   * @param strong whether it is the governing one
+   */
+  record Figure(String words, boolean strong) {}
+
+  private static Point part(Point from, Point past, double share) {
+    return from.moved(past.xMm() * share, past.yMm() * share);
   }
 
   private void take(Point point) {

@@ -43,14 +43,39 @@ final class GoverningShape {
     return WallShape.side(outX, outY);
   }
 
-  void draw(Canvas canvas) {
+  void draw(Canvas canvas, Surround surround) {
     if (measurable()) {
-      dimension(canvas);
+      dimension(canvas, surround);
     }
     feature(canvas);
-    // A wall's figure stands behind the wall, with its name.
-    double behind = governing.kind() == Governing.Kind.WALL ? WALL_SHARE * size : 0.02 * size;
-    canvas.label(governing.nearest().moved(outX * behind, outY * behind), words(), side(), true);
+    if (atTheEnd()) {
+      Item.Side aside = aside();
+      canvas.label(new Point(surround.reach(aside), endLevel(aside)), words(), aside, true);
+      surround.words(aside, words());
+    } else {
+      // A wall's figure stands behind the wall, with its name.
+      double behind = governing.kind() == Governing.Kind.WALL ? WALL_SHARE * size : 0.02 * size;
+      canvas.label(governing.nearest().moved(outX * behind, outY * behind), words(), side(), true);
+      surround.words(side(), words());
+    }
+  }
+
+  /** Returns whether the words stand beside an edge's end, which leaves more height to the part. */
+  private boolean atTheEnd() {
+    return governing.kind() == Governing.Kind.EDGE && Surround.upright(side());
+  }
+
+  /** Returns the side free of the governing dimension, for words. */
+  Item.Side aside() {
+    return dimensionSide()
+        .filter(side -> !Surround.upright(side))
+        .map(Surround::opposite)
+        .orElse(Item.Side.RIGHT);
+  }
+
+  private double endLevel(Item.Side aside) {
+    boolean from = governing.from().xMm() > governing.to().xMm() == (aside == Item.Side.RIGHT);
+    return (from ? governing.from() : governing.to()).yMm();
   }
 
   private void feature(Canvas canvas) {
@@ -77,21 +102,35 @@ final class GoverningShape {
     return centre.distanceMm(governing.nearest()) > 0.04 * size;
   }
 
-  /** Stands beside the head, on the side where the seat is longer, clear of the flat's edge. */
-  private void dimension(Canvas canvas) {
-    double way = way();
-    double off = headOff();
-    double edge = reach(-outY * way, outX * way);
-    if (Math.abs(off - edge) < 0.09 * size) {
-      off = edge + 0.1 * size;
-    }
+  /** Stands beside the head where the flat leaves room for it, else beyond all that is drawn. */
+  private void dimension(Canvas canvas, Surround surround) {
+    double x = -outY * way();
+    double y = outX * way();
+    boolean inside = reach(x, y) - headOff() > 0.09 * size;
+    double off = inside ? headOff() : beyond(x, y, surround);
+    double leftOf = way() * Math.signum(governing.distanceMm());
+    double paper = inside ? 0 : leftOf * Surround.STEP_MM;
+    Point past = new Point(x * off, y * off);
+    double distance = centre.distanceMm(governing.nearest());
     canvas.dimension(
-        centre,
-        governing.nearest(),
-        -outY * off * way,
-        outX * off * way,
-        show(centre.distanceMm(governing.nearest())),
-        true);
+        centre, governing.nearest(), past, paper, new Canvas.Figure(show(distance), true));
+    if (!inside) {
+      Item.Side side = dimensionSide().orElseThrow();
+      surround.take(side, Surround.STEP_MM);
+      if (!Surround.upright(side)) {
+        // On a small drawing the figure finds no room along its line and stands beside it.
+        surround.words(side, show(distance));
+      }
+    }
+  }
+
+  /** Returns how far from the centre the drawn ends, in a direction. */
+  private double beyond(double x, double y, Surround surround) {
+    Item.Side side = WallShape.side(x, y);
+    boolean upright = Surround.upright(side);
+    double at = upright ? centre.yMm() : centre.xMm();
+    double share = Math.abs(upright ? y : x);
+    return Math.max(reach(x, y), Math.abs(surround.reach(side) - at) / share);
   }
 
   private double headOff() {

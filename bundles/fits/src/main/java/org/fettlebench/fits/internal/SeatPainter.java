@@ -1,8 +1,6 @@
 package org.fettlebench.fits.internal;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
@@ -38,7 +36,7 @@ public final class SeatPainter implements SeatDrawings {
     /** Size of the whole, by which what has no size of its own is drawn. */
     private final double size;
 
-    private final Set<Item.Side> taken = EnumSet.noneOf(Item.Side.class);
+    private final Surround surround;
 
     Work(SeatAnswer answer, LengthUnit unit) {
       this.answer = answer;
@@ -47,7 +45,8 @@ public final class SeatPainter implements SeatDrawings {
       this.unit = unit;
       this.flat = AllowedCentres.polygon(seat.outline()).getEnvelopeInternal();
       this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), head.sweepDiameterMm());
-      this.canvas = new Canvas(size);
+      this.canvas = new Canvas();
+      this.surround = new Surround(seat, head);
     }
 
     Drawing draw() {
@@ -58,12 +57,10 @@ public final class SeatPainter implements SeatDrawings {
       allowed();
       headLines();
       GoverningShape governing = new GoverningShape(answer, unit, size);
-      governing.draw(canvas);
-      taken.add(governing.side());
-      governing.dimensionSide().ifPresent(taken::add);
-      centres();
+      governing.draw(canvas, surround);
+      centres(governing);
       overall();
-      return canvas.drawing(title(), 0.07 * size);
+      return canvas.drawing(title(), 0.01 * size);
     }
 
     private String title() {
@@ -87,10 +84,11 @@ public final class SeatPainter implements SeatDrawings {
     private void wall(Seat.Wall wall) {
       WallShape shape = new WallShape(wall, seat.intended(), GoverningShape.WALL_SHARE * size);
       shape.draw(canvas, seat);
+      surround.drawn(shape.band());
       if (!governs(wall)) {
         canvas.label(shape.nameAt(), wall.name(), shape.nameSide(), false);
+        surround.words(shape.nameSide(), wall.name());
       }
-      taken.add(shape.nameSide());
     }
 
     private boolean governs(Seat.Wall wall) {
@@ -144,7 +142,7 @@ public final class SeatPainter implements SeatDrawings {
       }
     }
 
-    private void centres() {
+    private void centres(GoverningShape governing) {
       Point at = seat.intended();
       double reach = head.sweepDiameterMm() / 2 + 0.04 * size;
       canvas.path(LineKind.CENTRE, List.of(at.moved(-reach, 0), at.moved(reach, 0)), false);
@@ -153,6 +151,7 @@ public final class SeatPainter implements SeatDrawings {
       canvas.marker(answer.best(), Item.Mark.RING);
       if (at.distanceMm(answer.best()) > 0.03 * size) {
         arrow(at, answer.best());
+        nameBest(governing);
       }
     }
 
@@ -170,33 +169,42 @@ public final class SeatPainter implements SeatDrawings {
               to,
               back.moved(uy * barb / 3, -ux * barb / 3)),
           false);
-      canvas.label(to, "best centre", WallShape.side(ux, uy), false);
+    }
+
+    /**
+     * The name stands in the free corner, with a leader: beside the mark it would hide the head.
+     */
+    private void nameBest(GoverningShape governing) {
+      Item.Side edge = governing.side();
+      boolean upright = Surround.upright(edge);
+      Item.Side beside = upright ? governing.aside() : edge;
+      Item.Side taken = upright ? edge : governing.dimensionSide().orElse(Item.Side.BELOW);
+      double way = taken == Item.Side.BELOW ? 1 : -1;
+      double out = beside == Item.Side.LEFT ? -1 : 1;
+      double level = answer.best().yMm() + way * 0.3 * size;
+      Point end = new Point(surround.reach(beside) + out * 0.03 * size, level);
+      canvas.path(LineKind.THIN, List.of(answer.best(), end), false);
+      canvas.label(end, "best centre", beside, false);
+      surround.words(beside, "best centre");
     }
 
     private void overall() {
-      boolean above = taken.contains(Item.Side.BELOW) && !taken.contains(Item.Side.ABOVE);
-      double y = above ? flat.getMaxY() : flat.getMinY();
+      Item.Side under = surround.freer(Item.Side.BELOW, Item.Side.ABOVE);
+      double y = under == Item.Side.BELOW ? flat.getMinY() : flat.getMaxY();
       canvas.dimension(
           new Point(flat.getMinX(), y),
           new Point(flat.getMaxX(), y),
-          0,
-          above ? off(Item.Side.ABOVE) : -off(Item.Side.BELOW),
-          show(flat.getWidth()),
-          false);
-      boolean right = taken.contains(Item.Side.LEFT) && !taken.contains(Item.Side.RIGHT);
-      double x = right ? flat.getMaxX() : flat.getMinX();
+          new Point(0, surround.reach(under) - y),
+          (under == Item.Side.BELOW ? -1 : 1) * (surround.taken(under) + Surround.STEP_MM),
+          new Canvas.Figure(show(flat.getWidth()), false));
+      Item.Side side = surround.freer(Item.Side.RIGHT, Item.Side.LEFT);
+      double x = side == Item.Side.LEFT ? flat.getMinX() : flat.getMaxX();
       canvas.dimension(
           new Point(x, flat.getMinY()),
           new Point(x, flat.getMaxY()),
-          right ? off(Item.Side.RIGHT) : -off(Item.Side.LEFT),
-          0,
-          show(flat.getHeight()),
-          false);
-    }
-
-    /** Stands farther off where words or another size stand already. */
-    private double off(Item.Side side) {
-      return (taken.contains(side) ? 0.24 : 0.11) * size;
+          new Point(surround.reach(side) - x, 0),
+          (side == Item.Side.LEFT ? 1 : -1) * (surround.taken(side) + Surround.STEP_MM),
+          new Canvas.Figure(show(flat.getHeight()), false));
     }
 
     private String show(double mm) {

@@ -40,8 +40,7 @@ final class WallShape {
   }
 
   void draw(Canvas canvas, Seat seat) {
-    List<Point> band =
-        List.of(wall.from(), wall.to(), off(wall.to(), thicknessMm), off(wall.from(), thicknessMm));
+    List<Point> band = band();
     canvas.area(Tone.WALL, band, List.of());
     hatch(canvas, AllowedCentres.polygon(band));
     canvas.path(LineKind.OUTLINE, List.of(wall.from(), wall.to()), false);
@@ -50,6 +49,12 @@ final class WallShape {
     if (reach > 0) {
       fillet(canvas, seat, reach);
     }
+  }
+
+  /** Returns the corners of what is drawn of the wall. */
+  List<Point> band() {
+    return List.of(
+        wall.from(), wall.to(), off(wall.to(), thicknessMm), off(wall.from(), thicknessMm));
   }
 
   /** Returns where the wall's name stands. */

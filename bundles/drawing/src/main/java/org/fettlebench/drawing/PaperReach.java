@@ -1,0 +1,71 @@
+package org.fettlebench.drawing;
+
+import org.fettlebench.measure.Point;
+
+/** Measures how far dimensions and words, which keep their size on paper, reach past the frame. */
+final class PaperReach {
+  private static final double BREATH_MM = 1.5;
+
+  private final Sheet sheet;
+  private double left = Double.POSITIVE_INFINITY;
+  private double top = Double.POSITIVE_INFINITY;
+  private double right = Double.NEGATIVE_INFINITY;
+  private double bottom = Double.NEGATIVE_INFINITY;
+
+  private PaperReach(Sheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /** Returns the edges that a drawing needs on a sheet; none is less than {@code leastMm}. */
+  static Sheet.Edges of(Drawing drawing, Sheet sheet, double leastMm) {
+    PaperReach reach = new PaperReach(sheet);
+    drawing.items().forEach(reach::add);
+    Drawing.Frame frame = drawing.frame();
+    Point nearLeft = sheet.place(new Point(frame.minXMm(), frame.minYMm()));
+    Point farRight = sheet.place(new Point(frame.maxXMm(), frame.maxYMm()));
+    return new Sheet.Edges(
+        Math.max(leastMm, nearLeft.xMm() - reach.left + BREATH_MM),
+        Math.max(leastMm, farRight.yMm() - reach.top + BREATH_MM),
+        Math.max(leastMm, reach.right - farRight.xMm() + BREATH_MM),
+        Math.max(leastMm, reach.bottom - nearLeft.yMm() + BREATH_MM));
+  }
+
+  private void add(Item item) {
+    if (item instanceof Item.Label label) {
+      add(label);
+    } else if (item instanceof Item.Dimension dimension) {
+      DimensionShape shape = DimensionShape.of(sheet, dimension, Plotter.TEXT_MM);
+      shape.lines().forEach(line -> line.forEach(at -> box(at, 0, 0)));
+      double half = length(dimension.words()) / 2;
+      boolean upright = Math.abs(Math.sin(Math.toRadians(shape.textDegrees()))) > 0.7;
+      box(shape.textAt(), upright ? Plotter.TEXT_MM : half, upright ? half : Plotter.TEXT_MM);
+    }
+  }
+
+  private void add(Item.Label label) {
+    Point at = sheet.place(label.at());
+    double half = length(label.words()) / 2;
+    double aside = half + Plotter.LABEL_GAP_MM;
+    double away = Plotter.TEXT_MM / 2 + Plotter.LABEL_GAP_MM;
+    Point middle =
+        switch (label.side()) {
+          case LEFT -> at.moved(-aside, 0);
+          case RIGHT -> at.moved(aside, 0);
+          case ABOVE -> at.moved(0, -away);
+          case BELOW -> at.moved(0, away);
+          case CENTRE -> at;
+        };
+    box(middle, half, Plotter.TEXT_MM / 2);
+  }
+
+  private static double length(String words) {
+    return words.length() * Plotter.TEXT_MM * Plotter.LETTER_SHARE;
+  }
+
+  private void box(Point middle, double halfWidth, double halfHeight) {
+    left = Math.min(left, middle.xMm() - halfWidth);
+    right = Math.max(right, middle.xMm() + halfWidth);
+    top = Math.min(top, middle.yMm() - halfHeight);
+    bottom = Math.max(bottom, middle.yMm() + halfHeight);
+  }
+}
