@@ -17,6 +17,7 @@ import org.fettlebench.measure.Length;
  * @param text what stands in the cell
  * @param order how rows are sorted by this column, least first
  * @param characters width in average characters
+ * @param roomy width it grows to where the list has room to spare; not less than characters
  * @param figures whether cells hold figures: then they stand right, decimal under decimal
  * @param mark verdict shape before the text, where there is one
  */
@@ -26,8 +27,21 @@ public record Column<T>(
     Function<? super T, String> text,
     Comparator<? super T> order,
     int characters,
+    int roomy,
     boolean figures,
     Function<? super T, Optional<VerdictMark>> mark) {
+
+  /** Makes a column that does not grow. */
+  public Column(
+      String id,
+      Supplier<String> head,
+      Function<? super T, String> text,
+      Comparator<? super T> order,
+      int characters,
+      boolean figures,
+      Function<? super T, Optional<VerdictMark>> mark) {
+    this(id, head, text, order, characters, characters, figures, mark);
+  }
 
   /** Returns a column of words, sorted as a person would: figures inside the words by value. */
   public static <T> Column<T> words(String head, int characters, Function<? super T, String> text) {
@@ -72,13 +86,18 @@ public record Column<T>(
     return new Column<>(id, head, text, order, newCharacters, figures, mark);
   }
 
+  /** Returns the column growing to another width, in average characters, where there is room. */
+  public Column<T> upTo(int newRoomy) {
+    return new Column<>(id, head, text, order, characters, newRoomy, figures, mark);
+  }
+
   /** Returns the column sorted in another way. */
   public Column<T> orderedBy(Comparator<? super T> newOrder) {
-    return new Column<>(id, head, text, newOrder, characters, figures, mark);
+    return new Column<>(id, head, text, newOrder, characters, roomy, figures, mark);
   }
 
   /** Returns the column with a verdict's shape before the text. */
   public Column<T> marked(Function<? super T, Optional<VerdictMark>> newMark) {
-    return new Column<>(id, head, text, order, characters, figures, newMark);
+    return new Column<>(id, head, text, order, characters, roomy, figures, newMark);
   }
 }

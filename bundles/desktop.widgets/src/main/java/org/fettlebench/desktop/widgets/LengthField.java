@@ -39,6 +39,7 @@ public final class LengthField extends Composite {
     unit = Layouts.word(this, desk.look(), desk.unit().symbol());
     under = Layouts.remark(this, desk.look(), " ");
     ((org.eclipse.swt.layout.GridData) under.getLayoutData()).horizontalSpan = 2;
+    showUnder(false);
     text.addListener(SWT.Modify, event -> read());
     desk.onLookChange(this::showUnit);
   }
@@ -104,7 +105,17 @@ public final class LengthField extends Composite {
   private void tell(String sentence, boolean wrong) {
     under.setText(Layouts.escaped(sentence));
     under.setForeground(wrong ? desk.look().bad() : desk.look().faint());
+    boolean there = !sentence.isBlank();
+    if (under.getVisible() != there) {
+      showUnder(there);
+      ScrollPane.around(this).ifPresent(ScrollPane::fit);
+    }
     under.requestLayout();
+  }
+
+  private void showUnder(boolean there) {
+    under.setVisible(there);
+    ((org.eclipse.swt.layout.GridData) under.getLayoutData()).exclude = !there;
   }
 
   @Override

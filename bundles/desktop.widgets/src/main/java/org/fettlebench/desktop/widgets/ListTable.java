@@ -1,6 +1,7 @@
 package org.fettlebench.desktop.widgets;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +26,7 @@ final class ListTable<T> {
   private Optional<ListModel<T>> model = Optional.empty();
   private Consumer<String> typed = text -> {};
   private Runnable copied = () -> {};
-  private boolean placing;
+  private final Map<TableColumn, Integer> placed = new HashMap<>();
 
   ListTable(Table table, Desk desk, String where, List<Column<T>> columns, ListWorker<T> worker) {
     this.table = table;
@@ -38,6 +39,8 @@ final class ListTable<T> {
     columns.forEach(this::addColumn);
     table.addListener(SWT.SetData, this::fill);
     table.addListener(SWT.KeyDown, this::key);
+    table.addListener(SWT.Resize, event -> place());
+    table.addListener(SWT.MouseMove, new CutCells<>(table, columns, this::model)::tell);
     table.addDisposeListener(event -> disposePictures());
     dress();
   }
@@ -86,19 +89,31 @@ final class ListTable<T> {
     table.setHeaderBackground(desk.look().ground());
     table.setHeaderForeground(desk.look().ink());
     forgetPictures();
-    placing = true;
     for (int i = 0; i < columns.size(); i++) {
       table.getColumn(i).setText(columns.get(i).head().get());
-      table.getColumn(i).setWidth(width(columns.get(i)));
     }
-    placing = false;
+    place();
     table.clearAll();
   }
 
-  private int width(Column<T> column) {
-    String usual = String.valueOf(column.characters());
-    double characters = Double.parseDouble(desk.remembered(where, column.id(), usual));
-    return (int) Math.round(characters * characterWidth());
+  /** Gives each column the width that a person chose, else its usual one and what is to spare. */
+  private void place() {
+    List<ColumnWidths.Wish> wishes = columns.stream().map(this::wish).toList();
+    int[] widths = ColumnWidths.share(wishes, table.getClientArea().width);
+    for (int i = 0; i < widths.length; i++) {
+      placed.put(table.getColumn(i), widths[i]);
+      if (table.getColumn(i).getWidth() != widths[i]) {
+        table.getColumn(i).setWidth(widths[i]);
+      }
+    }
+  }
+
+  private ColumnWidths.Wish wish(Column<T> column) {
+    double one = characterWidth();
+    String chosen = desk.remembered(where, column.id(), "");
+    double least = chosen.isEmpty() ? column.characters() : Double.parseDouble(chosen);
+    double most = chosen.isEmpty() ? Math.max(least, column.roomy()) : least;
+    return new ColumnWidths.Wish((int) Math.round(least * one), (int) Math.round(most * one));
   }
 
   private double characterWidth() {
@@ -111,7 +126,8 @@ final class ListTable<T> {
 
   /** Widths are kept in characters, so that they hold at every text size. */
   private void rememberWidth(Column<T> column, TableColumn head) {
-    if (!placing && head.getWidth() > 0) {
+    // The widths that were given here are told too, some of them only later.
+    if (head.getWidth() > 0 && head.getWidth() != placed.getOrDefault(head, 0)) {
       double characters = Math.round(head.getWidth() / characterWidth() * 10) / 10.0;
       desk.remember(where, column.id(), String.valueOf(characters));
     }

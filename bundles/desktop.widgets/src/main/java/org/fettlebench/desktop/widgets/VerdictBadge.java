@@ -16,6 +16,7 @@ public final class VerdictBadge extends Canvas {
   private VerdictMark mark = VerdictMark.OPEN;
   private String word = "";
   private boolean large;
+  private boolean small;
 
   /** Makes an empty badge. */
   public VerdictBadge(Composite parent, Look look) {
@@ -46,13 +47,19 @@ public final class VerdictBadge extends Canvas {
     return this;
   }
 
+  /** Sets it in the size of a remark. */
+  public VerdictBadge small() {
+    small = true;
+    return this;
+  }
+
   /** Returns the word shown. */
   public String word() {
     return word;
   }
 
   private Font font() {
-    return large ? look.answer() : look.strong();
+    return large ? look.answer() : small ? look.small() : look.strong();
   }
 
   @Override
