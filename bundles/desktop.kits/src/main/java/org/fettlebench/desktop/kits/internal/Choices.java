@@ -7,11 +7,13 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.Section;
@@ -23,19 +25,24 @@ final class Choices {
   private final Desk desk;
   private final Consumer<Optional<Choice>> tried;
   private final List<Button> buttons = new ArrayList<>();
+  private Font font;
   private List<Optional<Choice>> offered = List.of();
 
   Choices(Desk desk, Consumer<Optional<Choice>> tried) {
     this.desk = desk;
     this.tried = tried;
+    font = desk.look().text();
   }
 
   /** Fills a section with the cures and substitutes of a joint, the one being tried marked. */
-  void fill(Section section, JointReport report, Optional<Choice> now) {
+  void fill(Section section, JointReport report, Optional<Choice> now, Font type) {
     buttons.clear();
+    font = type;
     List<Optional<Choice>> all = new ArrayList<>();
     Composite body = section.body();
-    body.setLayout(Layouts.grid(2, 0));
+    GridLayout grid = Layouts.grid(2, 0);
+    grid.horizontalSpacing = Layouts.GAP / 4;
+    body.setLayout(grid);
     if (Choice.all(report).isEmpty()) {
       across(Layouts.remark(body, desk.look(), none(report)));
       offered = List.of();
@@ -75,7 +82,9 @@ final class Choices {
     buttons.add(button);
     Composite column = Layouts.wide(Layouts.columns(body, 1));
     ((GridLayout) column.getLayout()).verticalSpacing = 0;
-    clickable(Layouts.text(column, desk.look(), words), number);
+    Label sentence = Layouts.text(column, desk.look(), words);
+    sentence.setFont(font);
+    clickable(sentence, number);
     choice
         .map(Choice::detail)
         .filter(detail -> !detail.isBlank())
@@ -85,6 +94,9 @@ final class Choices {
 
   private void then(Composite column, org.fettlebench.fits.SeatAnswer after) {
     VerdictBadge badge = new VerdictBadge(column, desk.look());
+    if (font.equals(desk.look().small())) {
+      badge.small();
+    }
     badge.show(Marks.of(after.verdict()), SeatWords.then(after, desk.unit()));
   }
 

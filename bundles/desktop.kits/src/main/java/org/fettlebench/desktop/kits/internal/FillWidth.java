@@ -6,7 +6,7 @@ import org.eclipse.swt.widgets.TableColumn;
 
 /** Lets the first and the last shown column of a table share the width that the middle leaves. */
 final class FillWidth {
-  private static final double FIRST_SHARE = 0.54;
+  private static final double FIRST_SHARE = 0.52;
   private static final int LEAST = 160;
 
   private FillWidth() {}

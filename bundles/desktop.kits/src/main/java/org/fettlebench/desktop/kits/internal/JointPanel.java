@@ -3,6 +3,7 @@ package org.fettlebench.desktop.kits.internal;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -23,9 +24,12 @@ final class JointPanel extends ScrolledComposite {
   private static final int LEAST_HEIGHT = 400;
 
   /** Widths in pixels, at usual text size, from which two and three lists stand side by side. */
-  private static final int TWO_LISTS = 500;
+  private static final int TWO_LISTS = 360;
 
-  private static final int THREE_LISTS = 820;
+  private static final int THREE_LISTS = 470;
+
+  /** Width from which the lists are set in usual type rather than small. */
+  private static final int USUAL_TYPE = 720;
 
   private final Desk desk;
   private final SeatDrawings drawings;
@@ -38,6 +42,7 @@ final class JointPanel extends ScrolledComposite {
   private final Section fetch;
   private final Choices choices;
   private final Reasons reasons;
+  private boolean small;
   private Optional<JointReport> shown = Optional.empty();
   private Optional<Choice> choice = Optional.empty();
 
@@ -56,14 +61,14 @@ final class JointPanel extends ScrolledComposite {
     setContent(whole);
     setMinHeight((int) (LEAST_HEIGHT * desk.look().scale()));
     head = new JointHead(whole, desk, () -> choices.choose(0));
-    Split split = new Split(whole, desk, SWT.VERTICAL, KitPage.ID, "drawing");
+    Split split = new Split(whole, desk, SWT.VERTICAL, KitPage.ID, "drawing-lists");
     canvas = new DrawingCanvas(split.form(), desk);
     pane = new ScrollPane(split.form(), desk.look());
     why = new Section(pane.body(), desk.look(), "Why");
     cures = new Section(pane.body(), desk.look(), "Cures");
     fetch = new Section(pane.body(), desk.look(), "Fetch");
-    pane.addListener(SWT.Resize, event -> flow());
-    split.share(56, 44);
+    pane.addListener(SWT.Resize, event -> resized());
+    split.share(46, 54);
   }
 
   /** Shows a joint; the same one again keeps what is being tried and the view of its drawing. */
@@ -82,9 +87,11 @@ final class JointPanel extends ScrolledComposite {
 
   private void lists(JointReport report) {
     setRedraw(false);
-    reasons.fill(why.clear(), report);
-    choices.fill(cures.clear(), report, choice);
-    reasons.fetch(fetch.clear(), report);
+    small = width() < USUAL_TYPE;
+    Font font = small ? desk.look().small() : desk.look().text();
+    reasons.fill(why.clear(), report, font);
+    choices.fill(cures.clear(), report, choice, font);
+    reasons.fetch(fetch.clear(), report, font);
     flow();
     setRedraw(true);
   }
@@ -133,14 +140,26 @@ final class JointPanel extends ScrolledComposite {
             .stripTrailing();
   }
 
+  private double width() {
+    return pane.getClientArea().width / desk.look().scale();
+  }
+
+  private void resized() {
+    if (small == width() < USUAL_TYPE) {
+      flow();
+    } else {
+      shown.ifPresent(this::lists);
+    }
+  }
+
   /** Puts the lists beside each other where there is room, else under each other. */
   private void flow() {
-    double width = pane.getClientArea().width / desk.look().scale();
+    double width = width();
     int columns = width >= THREE_LISTS ? 3 : width >= TWO_LISTS ? 2 : 1;
     GridLayout grid = (GridLayout) pane.body().getLayout();
     grid.numColumns = columns;
     grid.makeColumnsEqualWidth = true;
-    grid.horizontalSpacing = 2 * Layouts.GAP;
+    grid.horizontalSpacing = small ? Layouts.GAP : 2 * Layouts.GAP;
     ((GridData) why.getLayoutData()).verticalSpan = columns == 2 ? 2 : 1;
     pane.fit();
   }

@@ -1,6 +1,7 @@
 package org.fettlebench.desktop.kits.internal;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fettlebench.desktop.widgets.VerdictMark;
@@ -71,6 +72,18 @@ record JointRow(int place, JointReport report) {
   /** Returns how the fasteners stand, and what else lacks. */
   String supplyInFull() {
     return supply() + (lacks().isEmpty() ? "" : "; " + lacks());
+  }
+
+  /** Returns the same in fewer words, for a narrow column. */
+  String supplyInShort() {
+    List<String> tools =
+        report.fetch().stream()
+            .filter(fetch -> !fetch.atHand() && fetch.role() != Fetch.Role.FASTENER)
+            .map(fetch -> fetch.role() == Fetch.Role.TAP ? "tap" : "drill")
+            .distinct()
+            .toList();
+    String tool = tools.size() == 1 ? tools.get(0) : "tools";
+    return supply() + (tools.isEmpty() ? "" : "; lacks " + tool);
   }
 
   /** Returns what cannot be fetched now; empty when all is at hand. */

@@ -62,7 +62,7 @@ final class JointsList extends Composite {
   private List<Column<JointRow>> columns() {
     List<Column<JointRow>> columns = new ArrayList<>();
     columns.add(Column.<JointRow>words("Joint", 30, JointRow::name));
-    columns.add(Column.<JointRow>lengths("Allowance", desk, JointRow::allowance).wide(16));
+    columns.add(Column.<JointRow>lengths("Allowance", desk, JointRow::allowance).wide(15));
     columns.add(
         Column.<JointRow>words(VERDICT, 24, JointRow::word).orderedBy(JointRow.WORST_FIRST));
     // Columns without width are told in the second lines; they are sorted, searched and copied.
@@ -83,12 +83,16 @@ final class JointsList extends Composite {
         row.name(),
         row.part(),
         Optional.empty(),
-        row.count() + " off " + row.fastener());
+        List.of(row.count() + " off " + row.fastener()));
   }
 
   private static TwoLines.Cell verdict(JointRow row) {
     return new TwoLines.Cell(
-        Optional.of(row.mark()), row.word(), "", Optional.of(row.supplyMark()), row.supplyInFull());
+        Optional.of(row.mark()),
+        row.word(),
+        "",
+        Optional.of(row.supplyMark()),
+        List.of(row.supplyInFull(), row.supplyInShort()));
   }
 
   private void orders() {

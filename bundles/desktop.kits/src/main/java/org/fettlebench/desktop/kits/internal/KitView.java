@@ -59,10 +59,10 @@ final class KitView extends Composite {
     views.setBackground(filled.getBackground());
     views.setLayout(inner);
     Layouts.fill(views);
-    split = new Split(views, desk, SWT.HORIZONTAL, KitPage.ID, "joints-and-joint");
+    split = new Split(views, desk, SWT.HORIZONTAL, KitPage.ID, "joints-joint");
     joints = new JointsList(split.form(), desk, this::chosen);
     panel = new JointPanel(split.form(), desk, drawings);
-    split.share(48, 52);
+    split.share(51, 49);
     shorts = new ShortList(views, desk);
     faulty = new FaultyKit(views, desk);
     plain = new CautionStrip(filled, desk.look(), Cautions.DRILLING);

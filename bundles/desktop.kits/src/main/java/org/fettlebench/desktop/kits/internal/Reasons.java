@@ -1,6 +1,7 @@
 package org.fettlebench.desktop.kits.internal;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -20,11 +21,11 @@ final class Reasons {
   }
 
   /** Fills a section with findings, gravest first. */
-  void fill(Section section, JointReport report) {
+  void fill(Section section, JointReport report, Font font) {
     Composite body = section.body();
     body.setLayout(Layouts.grid(1, 0));
     if (!report.joint().note().isBlank()) {
-      Layouts.text(body, look, "The kit says: " + report.joint().note());
+      Layouts.text(body, look, "The kit says: " + report.joint().note()).setFont(font);
     }
     for (Finding finding : report.findings()) {
       Composite column = tight(body);
@@ -32,7 +33,7 @@ final class Reasons {
       VerdictBadge badge = new VerdictBadge(head, look);
       badge.show(Marks.of(finding.weight()), finding.weight().word());
       Layouts.remark(head, look, finding.rule());
-      Layouts.text(column, look, finding.sentence());
+      Layouts.text(column, look, finding.sentence()).setFont(font);
       if (!finding.standing().isBlank()) {
         Layouts.remark(column, look, finding.standing());
       }
@@ -40,28 +41,24 @@ final class Reasons {
   }
 
   /** Fills a section with what to bring to the bench. */
-  void fetch(Section section, JointReport report) {
+  void fetch(Section section, JointReport report, Font font) {
     Composite body = section.body();
-    body.setLayout(Layouts.grid(2, 0));
+    body.setLayout(Layouts.grid(1, 0));
     for (JointReport.Fetch fetch : report.fetch()) {
-      VerdictBadge badge = new VerdictBadge(body, look);
+      Composite column = tight(body);
+      String figures = fetch.figures().isEmpty() ? "" : ", " + fetch.figures();
+      Layouts.text(column, look, fetch.what() + figures).setFont(font);
+      Composite where = Layouts.wide(Layouts.columns(column, 2));
+      VerdictBadge badge = new VerdictBadge(where, look).small();
       badge.show(Marks.of(fetch.state()), fetch.state().words());
       badge.setLayoutData(new GridData(SWT.LEFT, SWT.BEGINNING, false, false));
-      String figures = fetch.figures().isEmpty() ? "" : ", " + fetch.figures();
-      sentence(body, fetch.what() + figures, fetch.role().words() + from(fetch.from()));
+      Layouts.remark(where, look, from(fetch));
     }
   }
 
-  private static String from(String place) {
-    return place.isBlank() ? "" : ": " + place;
-  }
-
-  private void sentence(Composite body, String words, String remark) {
-    Composite column = tight(body);
-    Layouts.text(column, look, words);
-    if (!remark.isBlank()) {
-      Layouts.remark(column, look, remark);
-    }
+  /** Says where it is; what it is for only where that does not tell itself. */
+  private static String from(JointReport.Fetch fetch) {
+    return fetch.from().isBlank() ? fetch.role().words() : fetch.from();
   }
 
   private static Composite tight(Composite body) {

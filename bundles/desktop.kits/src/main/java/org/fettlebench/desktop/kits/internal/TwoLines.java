@@ -1,5 +1,6 @@
 package org.fettlebench.desktop.kits.internal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.swt.SWT;
@@ -33,14 +34,14 @@ final class TwoLines<T> {
    * @param first what it is
    * @param aside lesser words behind it
    * @param secondMark shape before the second line
-   * @param second smaller words below
+   * @param second smaller words below: the fullest first, then shorter ones for less room
    */
   record Cell(
       Optional<VerdictMark> mark,
       String first,
       String aside,
       Optional<VerdictMark> secondMark,
-      String second) {}
+      List<String> second) {}
 
   private TwoLines(LongList<T> list, Desk desk, int column, Function<T, Cell> cell) {
     this.list = list;
@@ -90,7 +91,8 @@ final class TwoLines<T> {
     gc.setFont(look.strong());
     int firstHeight = gc.getFontMetrics().getHeight();
     gc.setFont(look.small());
-    int both = firstHeight + (shown.second().isEmpty() ? 0 : gc.getFontMetrics().getHeight());
+    int both =
+        firstHeight + (shown.second().get(0).isEmpty() ? 0 : gc.getFontMetrics().getHeight());
     int top = event.y + (event.height - both) / 2;
     int left = event.x + INSET;
     int x = left + mark(gc, shown.mark(), left, top, firstHeight, selected);
@@ -101,7 +103,7 @@ final class TwoLines<T> {
     int below = top + firstHeight;
     int x2 = left + mark(gc, shown.secondMark(), left, below, both - firstHeight, selected);
     gc.setFont(look.small());
-    words(gc, faint, shown.second(), x2, below, right);
+    words(gc, faint, roomy(gc, shown.second(), right - x2), x2, below, right);
   }
 
   private int mark(
@@ -124,6 +126,14 @@ final class TwoLines<T> {
     gc.setForeground(colour);
     gc.drawText(shown, x, y, SWT.DRAW_TRANSPARENT);
     return gc.textExtent(shown).x;
+  }
+
+  /** Returns the first words that find room, else the last. */
+  private static String roomy(GC gc, List<String> words, int width) {
+    return words.stream()
+        .filter(each -> gc.textExtent(each).x <= width)
+        .findFirst()
+        .orElse(words.get(words.size() - 1));
   }
 
   private static String fitted(GC gc, String words, int width) {
