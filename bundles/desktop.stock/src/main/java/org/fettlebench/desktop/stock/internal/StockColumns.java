@@ -15,19 +15,19 @@ final class StockColumns {
 
   static List<Column<StockRow>> ofStock(Desk desk) {
     return List.of(
-        Column.<StockRow>words("State", 12, StockRow::state)
+        Column.<StockRow>words("State", 10, StockRow::state)
             .orderedBy(Comparator.comparingInt(StockRow::pressing))
             .marked(StockRow::mark),
-        Column.<StockRow>words("Thread or size", 15, StockRow::size).orderedBy(bySize()),
-        Column.words("What", 20, row -> row.what(desk.unit())),
-        Column.<StockRow>words("Length", 9, StockRow::length)
+        Column.<StockRow>words("Thread or size", 14, StockRow::size).orderedBy(bySize()),
+        Column.<StockRow>words("What", 20, row -> row.what(desk.unit())).upTo(26),
+        Column.<StockRow>words("Length", 8, StockRow::length)
             .orderedBy(Comparator.comparingLong(row -> StockRow.sorted(row.goods().length()))),
         Column.words("Material", 9, row -> row.goods().material()),
-        Column.words("Place", 20, row -> row.line().place()),
+        Column.<StockRow>words("Place", 20, row -> row.line().place()).upTo(28),
         count("Here now", 10, row -> row.line().present(), true),
         count("Out", 5, row -> row.line().lent(), false),
         Column.<StockRow>figures("Low mark", "", 0, StockColumns::lowMark).wide(10),
-        Column.words("Who has it", 24, row -> row.line().holder()));
+        Column.<StockRow>words("Who has it", 21, row -> row.line().holder()).upTo(36));
   }
 
   /** Drills stand by their size among each other, other things by name as a person would. */

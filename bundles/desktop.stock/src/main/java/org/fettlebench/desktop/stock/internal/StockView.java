@@ -110,6 +110,14 @@ final class StockView {
             .onOpen(row -> start(Deed.TAKE))
             .sortBy("State", false);
     filter.narrows(list);
+    list.onCount((shown, all) -> chooseFirst(shown));
+  }
+
+  /** The worst line stands first; while no other is chosen, the lower half tells of it. */
+  private void chooseFirst(int shown) {
+    if (!closing && shown > 0 && list.selection().isEmpty()) {
+      list.selectRow(0);
+    }
   }
 
   private void bottom(Split below) {
