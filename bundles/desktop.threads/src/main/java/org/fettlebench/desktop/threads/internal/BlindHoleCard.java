@@ -42,10 +42,11 @@ final class BlindHoleCard {
     lead.select(TapLead.BOTTOMING.ordinal());
     lead.addListener(SWT.Selection, event -> asked.run());
     canvas = new DrawingCanvas(section.body(), desk);
-    canvas.whenEmpty("Type how deep the thread and the metal are.");
     GridData size = new GridData(SWT.FILL, SWT.CENTER, true, false);
     size.heightHint = (int) (220 * desk.look().scale());
+    size.exclude = true;
     canvas.setLayoutData(size);
+    canvas.setVisible(false);
     words = new Section(section.body(), desk.look(), "Depths from the face");
   }
 
@@ -74,6 +75,8 @@ final class BlindHoleCard {
     boolean there = answer.blind().isPresent();
     words.setVisible(there);
     ((GridData) words.getLayoutData()).exclude = !there;
+    canvas.setVisible(there);
+    ((GridData) canvas.getLayoutData()).exclude = !there;
     answer
         .blind()
         .ifPresentOrElse(

@@ -15,17 +15,17 @@ final class TappingColumns {
 
   static List<Column<Tapping>> of(Desk desk) {
     return List.of(
-        Column.<Tapping>words("Drill", 15, t -> String.join(" = ", t.drill().names()))
+        Column.<Tapping>words("Drill", 11, t -> String.join(" = ", t.drill().names()))
             .orderedBy(Comparator.comparing(Tapping::drill)),
-        Column.<Tapping>lengths("Size", desk, t -> Optional.of(t.drill().diameter())).wide(9),
+        Column.<Tapping>lengths("Size", desk, t -> Optional.of(t.drill().diameter())).wide(10),
         Column.<Tapping>figures(
                 "Thread", "%", 0, t -> OptionalDouble.of(t.choice().percentOfThread()))
             .wide(11),
         Column.<Tapping>figures("As drilled", "%", 0, t -> optional(t.choice().percentAsDrilled()))
             .wide(14),
-        Column.<Tapping>words("Where", 26, t -> t.where().orElse("not held"))
+        Column.<Tapping>words("Where", 23, t -> t.where().orElse("not held"))
             .marked(t -> Optional.of(mark(t))),
-        Column.words("Mind", 44, t -> t.choice().concern().orElse("")));
+        Column.<Tapping>words("Mind", 29, t -> t.choice().concern().orElse("")).upTo(60));
   }
 
   private static VerdictMark mark(Tapping tapping) {

@@ -5,14 +5,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
-import org.fettlebench.desktop.widgets.CautionStrip;
-import org.fettlebench.desktop.widgets.Cautions;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.ScrollPane;
 import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.desktop.widgets.VerdictMark;
 
-/** What stands beside the drawing: figures, clearance holes, blind hole, taps, the caution. */
+/** What stands beside the drawing: figures, clearance holes, taps, blind hole. */
 final class ThreadCards {
   private final Desk desk;
   private final ScrollPane pane;
@@ -27,11 +25,11 @@ final class ThreadCards {
     var grid = (org.eclipse.swt.layout.GridLayout) pane.body().getLayout();
     grid.marginLeft = Layouts.GAP;
     grid.marginRight = Layouts.GAP;
-    new CautionStrip(pane.body(), desk.look(), Cautions.DRILLING);
+    grid.verticalSpacing = 0;
+    figures = new Section(pane.body(), desk.look(), "The thread");
     clearance = new Section(pane.body(), desk.look(), "Clearance holes");
     taps = new Section(pane.body(), desk.look(), "Taps");
     blind = new BlindHoleCard(pane.body(), desk, asked);
-    figures = new Section(pane.body(), desk.look(), "The thread").foldable(true);
   }
 
   Control control() {

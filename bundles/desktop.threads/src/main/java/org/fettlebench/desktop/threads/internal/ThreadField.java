@@ -30,10 +30,10 @@ final class ThreadField {
     text.setBackground(desk.look().sheet());
     text.setForeground(desk.look().ink());
     text.setMessage("2 BA, M6, 1/4 x 40 ME");
-    Layouts.characters(text, 16);
+    Layouts.characters(text, 14);
     text.addListener(SWT.Modify, event -> typed.accept(text.getText()));
     Composite second = cell(row, desk, "or");
-    series = combo(second, desk, 20);
+    series = combo(second, desk, 22);
     sizes = combo(second, desk, 11);
     series.addListener(SWT.Selection, event -> offerSizes());
     sizes.addListener(SWT.Selection, event -> take());

@@ -2,6 +2,7 @@ package org.fettlebench.desktop.threads.internal;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Look;
@@ -26,6 +27,8 @@ final class ThreadFigures {
   void fill(Section section, ThreadAnswer answer) {
     ScrewThread thread = answer.thread();
     grid = Layouts.wide(Layouts.columns(section.body(), 3));
+    ((GridLayout) grid.getLayout()).verticalSpacing = 2;
+    ((GridLayout) section.body().getLayout()).verticalSpacing = 3;
     head("");
     head(first.symbol());
     head(second().symbol());
@@ -42,12 +45,12 @@ final class ThreadFigures {
               row("hole in the nut, least", allowed.least());
               row("hole in the nut, most", allowed.most());
             });
-    section.line(
-        "form",
-        thread.form().title()
+    section.remark(
+        "Form: "
+            + thread.form().title()
             + ", per cent of thread against a depth of "
             + thread.form().percentDepthPerPitch()
-            + " pitches");
+            + " pitches.");
     section.remark("Sizes: " + TappingWords.source(thread.source()) + ".");
     answer
         .limits()

@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Label;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.threads.internal.ThreadAnswer.Tapping;
+import org.fettlebench.desktop.widgets.CautionStrip;
+import org.fettlebench.desktop.widgets.Cautions;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.LongList;
@@ -54,6 +56,7 @@ final class ThreadsView {
     left(new Split(split.form(), desk, SWT.VERTICAL, ThreadsPage.ID, "drills"));
     cards = new ThreadCards(split.form(), desk, this::answer);
     split.share(64, 36);
+    new CautionStrip(page, desk.look(), Cautions.DRILLING);
     desk.onLookChange(this::dress);
   }
 
