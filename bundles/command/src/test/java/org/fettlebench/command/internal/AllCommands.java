@@ -13,6 +13,7 @@ import org.fettlebench.command.internal.hole.HolePlan;
 import org.fettlebench.command.internal.kit.KitCheckCommand;
 import org.fettlebench.command.internal.kit.KitList;
 import org.fettlebench.command.internal.kit.KitRemove;
+import org.fettlebench.command.internal.kit.PapersForTests;
 import org.fettlebench.command.internal.seat.SeatCheck;
 import org.fettlebench.command.internal.stock.StockCount;
 import org.fettlebench.command.internal.stock.StockExport;
@@ -78,7 +79,8 @@ public final class AllCommands {
           Providers.KIT_CHECK,
           Providers.KIT_REPORTS,
           club.stock(),
-          club.shelf()),
+          club.shelf(),
+          PapersForTests.printing(Providers.DRAWINGS, Providers.KIT_REPORTS)),
       new KitList(club.shelf()),
       new KitRemove(club.shelf()),
       new StockList(club.stock()),

@@ -48,6 +48,7 @@ class CommandsInFelixTest {
             "club.api",
             "kits.api",
             "command.api",
+            "paper.api",
             "modules",
             "tables",
             "threads",
@@ -57,6 +58,7 @@ class CommandsInFelixTest {
             "store.derby",
             "club.store",
             "kits",
+            "paper",
             "command")) {
       felix.start("org.fettlebench." + name);
     }
@@ -96,6 +98,16 @@ class CommandsInFelixTest {
       assertEquals("", check.err());
       assertEquals(1, check.status());
       assertTrue(check.out().contains("\"verdict\" : \"fouls\""), check.out());
+    }
+  }
+
+  @Test
+  void aKitIsPutOnPaper() throws IOException {
+    Path pdf = data.resolve("pump.pdf");
+    try (FelixHarness felix = felix()) {
+      Answer check = type(felix, "kit", "check", "pump.kit.toml", "--report", pdf.toString());
+      assertEquals("", check.err());
+      assertTrue(Files.size(pdf) > 1000);
     }
   }
 

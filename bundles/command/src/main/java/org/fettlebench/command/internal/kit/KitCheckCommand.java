@@ -36,13 +36,16 @@ public final class KitCheckCommand implements Command {
           .option("--shelf", "NAME", "the kit of that name on the club's shelf instead of a file")
           .flag("--all", "all kits on the club's shelf instead of a file")
           .flag("--keep", "put the kit on the club's shelf too, when its file is sound")
-          .option("--joint", "NAME", "one joint only");
+          .option("--joint", "NAME", "one joint only")
+          .option(KitPapers.CARD, "PDF", "write the bench card of that joint there")
+          .option(KitPapers.REPORT, "PDF", "write the report of the whole kit there");
 
   private final KitFiles files;
   private final KitCheck check;
   private final KitReports reports;
   private final Stock stock;
   private final KitShelf shelf;
+  private final KitPapers papers;
 
   /** Made by the framework. */
   @Activate
@@ -51,12 +54,14 @@ public final class KitCheckCommand implements Command {
       @Reference KitCheck check,
       @Reference KitReports reports,
       @Reference Stock stock,
-      @Reference KitShelf shelf) {
+      @Reference KitShelf shelf,
+      @Reference KitPapers papers) {
     this.files = files;
     this.check = check;
     this.reports = reports;
     this.stock = stock;
     this.shelf = shelf;
+    this.papers = papers;
   }
 
   @Override
@@ -85,18 +90,17 @@ public final class KitCheckCommand implements Command {
     String text = call.operand("FILE").isPresent() ? fileText(call) : kept(call).text();
     Kit kit =
         files.readKit(call.operand("FILE").or(() -> call.option("--shelf")).orElseThrow(), text);
-    KitReport report = check.check(kit, new Holdings(stock.lines()));
-    if (call.option("--joint").isPresent()) {
-      report = only(report, call.option("--joint").get());
-    }
+    KitReport whole = check.check(kit, new Holdings(stock.lines()));
+    KitReport report = call.option("--joint").map(name -> only(whole, name)).orElse(whole);
     Map<String, Object> data = reports.data(report);
-    String words = reports.text(report, call.unit());
+    List<String> told = new ArrayList<>();
+    told.add(reports.text(report, call.unit()));
+    told.addAll(papers.write(call, whole, report.joints()));
     if (call.on("--keep")) {
       boolean replaced = shelf.keep(kit.name(), text).isPresent();
-      words +=
-          "\n" + kit.name() + " is on the shelf" + (replaced ? " in place of the older one" : "");
+      told.add(kit.name() + " is on the shelf" + (replaced ? " in place of the older one" : ""));
     }
-    return Reply.of(report.wanting(), words, data);
+    return Reply.of(report.wanting(), String.join("\n", told), data);
   }
 
   private String fileText(Call call) {
@@ -111,8 +115,8 @@ public final class KitCheckCommand implements Command {
   }
 
   private Reply checkAll(Call call) {
-    if (call.on("--keep") || call.option("--joint").isPresent()) {
-      throw new CommandException("--all takes neither --keep nor --joint");
+    if (call.on("--keep") || call.option("--joint").isPresent() || KitPapers.asked(call)) {
+      throw new CommandException("--all takes none of --keep, --joint, --card and --report");
     }
     List<KitReport> all = new ArrayList<>();
     Holdings holdings = new Holdings(stock.lines());

@@ -1,16 +1,23 @@
 package org.fettlebench.command.internal.kit;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.fettlebench.command.internal.AllCommands;
 import org.fettlebench.command.internal.FreshClub;
+import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.paper.BenchCards;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,6 +50,81 @@ class KitCommandsTest {
     session.type("stock", "receive", "--file", "stock.csv");
     Answer stocked = session.type("kit", "check", "pump.kit.toml", "--joint", "Gland");
     assertTrue(stocked.out().contains("brass, 2 off: in, Cabinet / Drawer 4"), stocked.out());
+  }
+
+  @Test
+  void aJointsCardAndTheKitsReportArePutOnPaper() throws IOException {
+    Path card = folder.resolve("gland.pdf");
+    Path report = folder.resolve("pump.pdf");
+    String plain = session.type("kit", "check", "pump.kit.toml", "--joint", "Gland").out();
+    Answer both =
+        session.type(
+            "kit",
+            "check",
+            "pump.kit.toml",
+            "--joint",
+            "Gland",
+            "--card",
+            card.toString(),
+            "--report",
+            report.toString());
+    assertEquals("", both.err());
+    assertEquals(1, both.status());
+    assertEquals(
+        plain
+            + "the bench card of gland is in "
+            + card
+            + "\nthe report of Feed pump is in "
+            + report
+            + "\n",
+        both.out());
+    assertEquals("%PDF", Files.readString(card, ISO_8859_1).substring(0, 4));
+    try (PDDocument pages = Loader.loadPDF(card.toFile())) {
+      assertEquals(1, pages.getNumberOfPages());
+      assertTrue(new PDFTextStripper().getText(pages).contains("gland"));
+    }
+    try (PDDocument pages = Loader.loadPDF(report.toFile())) {
+      assertTrue(new PDFTextStripper().getText(pages).contains("top cover"));
+    }
+  }
+
+  @Test
+  void paperThatCannotBeIsRefusedAndNothingIsKept() {
+    Path nowhere = folder.resolve("nowhere").resolve("pump.pdf");
+    Answer none = session.type("kit", "check", "pump.kit.toml", "--card", "x.pdf", "--keep");
+    assertEquals(2, none.status());
+    assertTrue(none.err().contains("add --joint NAME"), none.err());
+    Answer lost =
+        session.type("kit", "check", "pump.kit.toml", "--keep", "--report", nowhere.toString());
+    assertEquals(2, lost.status());
+    assertTrue(lost.err().contains("cannot be written to " + nowhere), lost.err());
+    assertEquals(2, session.type("kit", "check", "--all", "--report", "x.pdf").status());
+    assertTrue(club.shelf().kits().isEmpty());
+  }
+
+  @Test
+  void withoutAnythingThatPrintsTheRestOfTheCheckGoesOn() {
+    KitPapers papers = PapersForTests.printing(Providers.DRAWINGS, Providers.KIT_REPORTS);
+    BenchCards one = mock(BenchCards.class);
+    BenchCards newer = mock(BenchCards.class);
+    papers.setCards(one);
+    papers.setCards(newer);
+    papers.unsetCards(one);
+    papers.unsetCards(newer);
+    Session bare =
+        new Session(
+                new KitCheckCommand(
+                    Providers.KIT_FILES,
+                    Providers.KIT_CHECK,
+                    Providers.KIT_REPORTS,
+                    club.stock(),
+                    club.shelf(),
+                    papers))
+            .in(FILES.toAbsolutePath().toString());
+    assertEquals(1, bare.type("kit", "check", "pump.kit.toml").status());
+    Answer refused = bare.type("kit", "check", "pump.kit.toml", "--report", "x.pdf");
+    assertEquals(2, refused.status());
+    assertTrue(refused.err().contains("nothing that puts a kit on paper"), refused.err());
   }
 
   @Test
