@@ -1,5 +1,7 @@
 package org.fettlebench.demo.internal;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -57,7 +59,17 @@ public class DemoClubService implements DemoClub, ModulesListener {
       BundleContext context) {
     this(kitFiles, stockFiles, stock, shelf, Clock.systemDefaultZone());
     wanted = "demo".equals(context.getProperty("fettlebench.open"));
-    loadIfWanted();
+    if (!storeIsMade(context.getProperty("fettlebench.data"))) {
+      loadIfWanted();
+    }
+  }
+
+  /**
+   * Returns whether an earlier start has made the store. Then the demo is most likely in it, and
+   * the window need not wait until that has been looked up: {@link #modulesChanged} does it later.
+   */
+  private static boolean storeIsMade(String data) {
+    return data != null && Files.isDirectory(Path.of(data, "store"));
   }
 
   DemoClubService(
@@ -69,7 +81,10 @@ public class DemoClubService implements DemoClub, ModulesListener {
     this.clock = clock;
   }
 
-  /** Tables may come up after this bundle; then what could not be read before can be now. */
+  /**
+   * Told soon after the start, off the window's thread, and whenever tables come up after this
+   * bundle; then what could not be read before can be now.
+   */
   @Override
   public void modulesChanged() {
     loadIfWanted();

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -23,6 +26,7 @@ import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.BundleContext;
 
 class DemoClubTest {
@@ -127,6 +131,20 @@ class DemoClubTest {
     assertEquals(1, club.receivings);
     assertTrue(
         club.lines.stream().anyMatch(line -> line.holder().equals("Member 12 until 2026-01-24")));
+  }
+
+  @Test
+  void aStoreThatIsThereIsLookedIntoOnlyAfterTheStart(@TempDir Path data) throws IOException {
+    Files.createDirectory(data.resolve("store"));
+    BundleContext context = mock(BundleContext.class);
+    when(context.getProperty("fettlebench.open")).thenReturn("demo");
+    when(context.getProperty("fettlebench.data")).thenReturn(data.toString());
+    PaperClub club = new PaperClub();
+    DemoClubService demo =
+        new DemoClubService(BENCH.kitFiles(), BENCH.stockFiles(), club.stock, club.shelf, context);
+    assertFalse(demo.loaded());
+    demo.modulesChanged();
+    assertTrue(demo.loaded());
   }
 
   @Test
