@@ -26,7 +26,10 @@ public final class BareWindow {
             display.asyncExec(
                 () -> {
                   long after = System.currentTimeMillis() - started;
-                  System.err.println("milestone " + after + " ms window usable");
+                  long processor =
+                      ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis();
+                  System.err.println(
+                      "milestone " + after + " ms, processor " + processor + " ms window usable");
                   shell.close();
                 });
           }
