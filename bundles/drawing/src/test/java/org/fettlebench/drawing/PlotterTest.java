@@ -63,4 +63,31 @@ class PlotterTest {
     assertEquals("3.2:1", plotter.scaleWords());
     assertTrue(Plotter.fit(drawing(100), 40, 30).scaleWords().startsWith("1:"));
   }
+
+  @Test
+  void leavesRoomForWhatStandsOffTheFrameOnPaper() {
+    Item below = new Item.Dimension(new Point(0, 0), new Point(10, 0), -20, "10 mm", false);
+    Item beside = new Item.Label(new Point(10, 2), "beside the edge", Item.Side.RIGHT, false);
+    Plotter plain = Plotter.fit(drawing(10), 100, 60);
+    Plotter plotter = Plotter.fit(drawing(10, below, beside), 100, 60);
+    assertTrue(plotter.scale() < plain.scale());
+    PaperPen pen = mock(PaperPen.class);
+    plotter.plot(pen);
+    org.mockito.ArgumentCaptor<List<Point>> lines = org.mockito.ArgumentCaptor.captor();
+    org.mockito.Mockito.verify(pen, org.mockito.Mockito.atLeastOnce())
+        .line(any(), lines.capture(), org.mockito.ArgumentMatchers.anyBoolean());
+    for (List<Point> line : lines.getAllValues()) {
+      for (Point at : line) {
+        assertTrue(at.yMm() <= 60 && at.xMm() >= 0 && at.xMm() <= 100, at.toString());
+      }
+    }
+    // The words are 15 letters of 2.1 mm, 2 mm off the frame, which ends before them.
+    org.mockito.ArgumentCaptor<PaperPen.Words> words = org.mockito.ArgumentCaptor.captor();
+    org.mockito.Mockito.verify(pen, org.mockito.Mockito.times(2)).words(words.capture());
+    PaperPen.Words label =
+        words.getAllValues().stream().filter(w -> w.text().startsWith("beside")).findFirst().get();
+    double frameEnd = lines.getAllValues().get(1).get(0).xMm();
+    assertEquals(frameEnd + 2, label.at().xMm(), 0.1);
+    assertTrue(label.at().xMm() + 15 * 2.1 <= 100, label.toString());
+  }
 }

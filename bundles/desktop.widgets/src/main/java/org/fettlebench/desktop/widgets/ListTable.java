@@ -2,9 +2,11 @@ package org.fettlebench.desktop.widgets;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -26,7 +28,7 @@ final class ListTable<T> {
   private Optional<ListModel<T>> model = Optional.empty();
   private Consumer<String> typed = text -> {};
   private Runnable copied = () -> {};
-  private final Map<TableColumn, Integer> placed = new HashMap<>();
+  private final Map<TableColumn, Set<Integer>> placed = new HashMap<>();
 
   ListTable(Table table, Desk desk, String where, List<Column<T>> columns, ListWorker<T> worker) {
     this.table = table;
@@ -101,7 +103,7 @@ final class ListTable<T> {
     List<ColumnWidths.Wish> wishes = columns.stream().map(this::wish).toList();
     int[] widths = ColumnWidths.share(wishes, table.getClientArea().width);
     for (int i = 0; i < widths.length; i++) {
-      placed.put(table.getColumn(i), widths[i]);
+      placed.computeIfAbsent(table.getColumn(i), column -> new HashSet<>()).add(widths[i]);
       if (table.getColumn(i).getWidth() != widths[i]) {
         table.getColumn(i).setWidth(widths[i]);
       }
@@ -126,8 +128,12 @@ final class ListTable<T> {
 
   /** Widths are kept in characters, so that they hold at every text size. */
   private void rememberWidth(Column<T> column, TableColumn head) {
-    // The widths that were given here are told too, some of them only later.
-    if (head.getWidth() > 0 && head.getWidth() != placed.getOrDefault(head, 0)) {
+    // Widths given here are told too, some only after the next was given; the last column is
+    // drawn out to the edge by some window systems.
+    boolean last = table.indexOf(head) == columns.size() - 1;
+    if (!last
+        && head.getWidth() > 0
+        && !placed.getOrDefault(head, Set.of()).contains(head.getWidth())) {
       double characters = Math.round(head.getWidth() / characterWidth() * 10) / 10.0;
       desk.remember(where, column.id(), String.valueOf(characters));
     }

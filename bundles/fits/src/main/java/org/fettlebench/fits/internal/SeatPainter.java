@@ -46,7 +46,7 @@ public final class SeatPainter implements SeatDrawings {
       this.flat = AllowedCentres.polygon(seat.outline()).getEnvelopeInternal();
       this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), head.sweepDiameterMm());
       this.canvas = new Canvas();
-      this.surround = new Surround(seat, head);
+      this.surround = new Surround(seat, centreReach());
     }
 
     Drawing draw() {
@@ -144,7 +144,7 @@ public final class SeatPainter implements SeatDrawings {
 
     private void centres(GoverningShape governing) {
       Point at = seat.intended();
-      double reach = head.sweepDiameterMm() / 2 + 0.04 * size;
+      double reach = centreReach();
       canvas.path(LineKind.CENTRE, List.of(at.moved(-reach, 0), at.moved(reach, 0)), false);
       canvas.path(LineKind.CENTRE, List.of(at.moved(0, -reach), at.moved(0, reach)), false);
       canvas.marker(at, Item.Mark.CROSS);
@@ -153,6 +153,11 @@ public final class SeatPainter implements SeatDrawings {
         arrow(at, answer.best());
         nameBest(governing);
       }
+    }
+
+    /** Returns how far the centre lines stand out from the intended centre. */
+    private double centreReach() {
+      return head.sweepDiameterMm() / 2 + 0.04 * size;
     }
 
     private void arrow(Point from, Point to) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.fettlebench.drawing.Item.Side;
 import org.fettlebench.fits.Seat;
-import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.measure.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -28,12 +27,15 @@ final class Surround {
   private final Envelope drawn;
   private final Map<Side, Double> taken = new EnumMap<>(Side.class);
 
-  Surround(Seat seat, SeatedHead head) {
+  /**
+   * Starts with the flat and the head.
+   *
+   * @param headReachMm how far what is drawn of the head reaches from the intended centre
+   */
+  Surround(Seat seat, double headReachMm) {
     drawn = AllowedCentres.polygon(seat.outline()).getEnvelopeInternal();
-    drawn.expandToInclude(new Coordinate(seat.intended().xMm(), seat.intended().yMm()));
-    double radius = head.sweepDiameterMm() / 2;
     Envelope round = new Envelope(new Coordinate(seat.intended().xMm(), seat.intended().yMm()));
-    round.expandBy(radius);
+    round.expandBy(headReachMm);
     drawn.expandToInclude(round);
   }
 

@@ -69,6 +69,55 @@ class SeatPainterTest {
     assertTrue(SvgWriter.write(drawing, 120, 90).contains("barrel: 0.46 mm to spare"));
   }
 
+  @Test
+  void aFoulIsNamedBesideItsEdgeWhereNoSizeStands() {
+    SeatAnswer fouls =
+        new SeatChecker()
+            .check(
+                Bench.ask(
+                    Bench.with(
+                        Bench.seat(Bench.rectangle(9.2, 9.6), new Point(4.6, 3.4)),
+                        new Seat.Wall("pipe", new Point(0, 9.6), new Point(9.2, 9.6), 9, 1)),
+                    Bench.hexagon(7)));
+    Drawing drawing = new SeatPainter().draw(fouls, LengthUnit.MILLIMETRE);
+
+    Item.Label figure = label(drawing, "fouls by ");
+    Item.Label best = label(drawing, "best centre");
+    assertEquals(figure.side(), best.side());
+    boolean right = figure.side() == Item.Side.RIGHT;
+    double edge = right ? 9.2 : 0;
+    assertTrue(right ? best.at().xMm() > edge : best.at().xMm() < edge, best.toString());
+    assertTrue(Math.abs(figure.at().yMm() - best.at().yMm()) > 2, figure + " " + best);
+    List<Item.Dimension> sizes =
+        drawing.items().stream()
+            .filter(Item.Dimension.class::isInstance)
+            .map(Item.Dimension.class::cast)
+            .toList();
+    for (Item.Dimension size : sizes) {
+      boolean upright = Math.abs(size.from().xMm() - size.to().xMm()) < 0.1;
+      boolean otherSide = right ? size.from().xMm() < 4.6 : size.from().xMm() > 4.6;
+      assertTrue(!upright || otherSide, size.toString());
+    }
+    // The height stands farther off, on paper, than the figure of the edge beside it.
+    double[] off =
+        sizes.stream()
+            .filter(size -> Math.abs(size.from().xMm() - size.to().xMm()) < 0.1)
+            .mapToDouble(size -> Math.abs(size.offsetMm()))
+            .sorted()
+            .toArray();
+    assertEquals(2, off.length);
+    assertTrue(off[1] - off[0] > 7, off[0] + " " + off[1]);
+  }
+
+  private static Item.Label label(Drawing drawing, String begin) {
+    return drawing.items().stream()
+        .filter(Item.Label.class::isInstance)
+        .map(Item.Label.class::cast)
+        .filter(each -> each.words().startsWith(begin))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static List<String> words(Drawing drawing) {
     return drawing.items().stream()
         .map(

@@ -73,7 +73,7 @@ final class JointCard {
   private double drawing(Drawing drawing, double top) throws IOException {
     Plotter most = Plotter.standardScale(drawing, WIDTH, DRAWING_HEIGHT);
     // A drawing that is flat at its scale leaves its room to the lists.
-    double height = Math.min(DRAWING_HEIGHT, Math.max(50, most.heightMm() + 8));
+    double height = Math.min(DRAWING_HEIGHT, Math.max(50, most.heightMm() + 12));
     Plotter plotter = Plotter.standardScale(drawing, WIDTH, height);
     sheet.box(Ink.RULE, 0.25, LEFT, top, WIDTH, height);
     plotter.plot(new PdfPen(sheet, LEFT, top));

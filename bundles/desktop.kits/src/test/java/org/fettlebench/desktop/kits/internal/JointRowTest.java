@@ -49,6 +49,7 @@ class JointRowTest {
   void countsWhatIsMissing() {
     // The kit needs 4, and 0 were counted in the bag.
     assertEquals("short; 4 missing", row("name plate").supplyInFull());
+    assertEquals("short", row("name plate").supplyInShort());
     assertEquals(VerdictMark.STRUCK, row("name plate").supplyMark());
   }
 
@@ -56,6 +57,7 @@ class JointRowTest {
   void marksACompleteJointWhoseToolLacks() {
     JointRow plate = row("motor plate");
     assertEquals("complete; no 6.6 mm drill", plate.supplyInFull());
+    assertEquals("complete; lacks drill", plate.supplyInShort());
     assertEquals(VerdictMark.HALF, plate.supplyMark());
   }
 }

@@ -199,6 +199,8 @@ class KitPageTest {
           desk.unit(LengthUnit.INCH);
           assertEquals("Allowance, in", view.joints().list().table().getColumn(1).getText());
           assertFalse(millimetres.equals(view.panel().canvas().drawing().orElseThrow()));
+          String why = view.panel().shown().orElseThrow().findings().get(0).sentence();
+          assertTrue(why.contains("lacks 0.013 in (0.34 mm)"), why);
         });
   }
 
