@@ -21,6 +21,12 @@ public interface KitReports {
   String text(KitReport report, LengthUnit unit);
 
   /**
+   * Returns the report with the asked unit first wherever a sentence says a length both ways;
+   * figures, verdicts and order stay.
+   */
+  KitReport inUnit(KitReport report, LengthUnit first);
+
+  /**
    * Returns the whole report for machines: maps in fixed order, lists, texts, finite numbers, truth
    * values. Every number's unit stands in its key, such as {@code allowanceMm}; what is not known
    * is left out.

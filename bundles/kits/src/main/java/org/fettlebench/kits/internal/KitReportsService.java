@@ -16,7 +16,12 @@ public class KitReportsService implements KitReports {
 
   @Override
   public String text(KitReport report, LengthUnit unit) {
-    return new ReportText(report, unit).lines();
+    return new ReportText(ReportUnits.first(report, unit), unit).lines();
+  }
+
+  @Override
+  public KitReport inUnit(KitReport report, LengthUnit first) {
+    return ReportUnits.first(report, first);
   }
 
   @Override

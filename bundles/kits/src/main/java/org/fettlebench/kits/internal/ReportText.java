@@ -61,15 +61,10 @@ final class ReportText {
         lines.add("  " + padded("caution") + "pressure: this holds pressure; see the end.");
         continue;
       }
-      lines.add(
-          "  "
-              + padded(finding.weight().word())
-              + finding.rule()
-              + ": "
-              + turned(finding.spoken()));
+      lines.add("  " + padded(finding.weight().word()) + finding.rule() + ": " + finding.spoken());
     }
     for (SeatCure cure : joint.cures().stream().limit(MOST_CURES).toList()) {
-      lines.add("  " + padded("cure") + turned(cure.sentence()));
+      lines.add("  " + padded("cure") + cure.sentence());
     }
     joint.substitutes().forEach(this::substitute);
     joint.fetch().forEach(this::fetch);
@@ -88,7 +83,7 @@ final class ReportText {
             + padded("or take")
             + other.fastener().title()
             + ": "
-            + turned(other.change())
+            + other.change()
             + "; "
             + other.present()
             + " in "
@@ -111,7 +106,7 @@ final class ReportText {
             + fetch.role().words()
             + " "
             + fetch.what()
-            + (fetch.figures().isEmpty() ? "" : ", " + turned(fetch.figures()))
+            + (fetch.figures().isEmpty() ? "" : ", " + fetch.figures())
             + ": "
             + fetch.state().words()
             + (fetch.from().isBlank() ? "" : ", " + fetch.from()));
@@ -145,10 +140,6 @@ final class ReportText {
 
   private String allowance(SeatAnswer seat) {
     return LengthFormat.allowanceBoth(Length.ofMillimetres(seat.allowanceAtIntendedMm()), unit);
-  }
-
-  private String turned(String sentence) {
-    return LengthFormat.turned(sentence, unit);
   }
 
   private static String padded(String word) {

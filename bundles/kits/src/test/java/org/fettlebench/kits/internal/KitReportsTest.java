@@ -69,6 +69,18 @@ class KitReportsTest {
   }
 
   @Test
+  void anotherUnitComesFirstInEverySentenceAndNothingElseChanges() {
+    KitReport inches = reports.inUnit(report, LengthUnit.INCH);
+    String sentence = inches.joints().get(0).findings().get(0).sentence();
+    assertTrue(sentence.contains("out by 0.4 thou (0.011 mm)"), sentence);
+    assertEquals(reports.summary(report), reports.summary(inches));
+    assertEquals(
+        report.joints().get(0).findings().get(0).figures(),
+        inches.joints().get(0).findings().get(0).figures());
+    assertEquals(report, reports.inUnit(inches, LengthUnit.MILLIMETRE), "there and back");
+  }
+
+  @Test
   @SuppressWarnings("unchecked")
   void theDataNamesItsUnits() {
     Map<String, Object> data = reports.data(report);

@@ -31,14 +31,16 @@ public final class BenchCardService implements BenchCards {
   @Override
   public void jointCard(KitReport report, JointReport joint, LengthUnit first, OutputStream pdf)
       throws IOException {
-    if (!report.joints().contains(joint)) {
+    int place = report.joints().indexOf(joint);
+    if (place < 0) {
       throw new IllegalArgumentException(
           joint.joint().name() + " is no joint of this report of " + report.kit().name());
     }
+    KitReport said = reports.inUnit(report, first);
     try (PDDocument document = new PDDocument()) {
       title(document, joint.joint().name() + ", " + report.kit().name());
       try (PdfSheet sheet = new PdfSheet(document, new Lettering(document))) {
-        new JointCard(report, joint, first, sheet).write(drawings);
+        new JointCard(said, said.joints().get(place), first, sheet).write(drawings);
       }
       save(document, pdf);
     } catch (UncheckedIOException failure) {
@@ -50,7 +52,7 @@ public final class BenchCardService implements BenchCards {
   public void kitReport(KitReport report, LengthUnit first, OutputStream pdf) throws IOException {
     try (PDDocument document = new PDDocument()) {
       title(document, report.kit().name());
-      new KitReportPages(report, first, document, new Lettering(document))
+      new KitReportPages(reports.inUnit(report, first), first, document, new Lettering(document))
           .write(reports.summary(report));
       save(document, pdf);
     }

@@ -14,6 +14,7 @@ import org.fettlebench.desktop.widgets.Split;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.kits.KitReport;
 import org.fettlebench.kits.KitReports;
+import org.fettlebench.measure.LengthUnit;
 
 /** The page as it stands in the window: one kit, its answer, its joints or its short list. */
 final class KitView extends Composite {
@@ -40,6 +41,8 @@ final class KitView extends Composite {
   private final CautionStrip pressure;
   private final KitDeeds deeds;
   private KitBook.Shown shown = KitBook.Shown.EMPTY;
+  private Optional<KitReport> said = Optional.empty();
+  private LengthUnit sayingUnit;
   private boolean shortShown;
 
   KitView(Composite parent, Desk desk, KitReports reports, SeatDrawings drawings, KitDeeds deeds) {
@@ -89,10 +92,13 @@ final class KitView extends Composite {
 
   private void show(KitBook.Checked checked) {
     if (checked.report().isEmpty()) {
+      said = Optional.empty();
       head.answer(KitAnswer.UNREADABLE, FaultsList.heading(checked.kit(), checked.faults()) + ".");
       faulty.show(checked.faults());
     } else {
-      KitReport report = checked.report().get();
+      KitReport report = reports.inUnit(checked.report().get(), desk.unit());
+      said = Optional.of(report);
+      sayingUnit = desk.unit();
       head.answer(KitAnswer.of(report), reports.summary(report));
       shorts.show(report);
       joints.show(report);
@@ -154,6 +160,9 @@ final class KitView extends Composite {
 
   private void lookChanged() {
     if (!isDisposed()) {
+      if (said.isPresent() && sayingUnit != desk.unit()) {
+        shown.checked().ifPresent(this::show);
+      }
       panel.lookChanged();
       layout(true, true);
     }
@@ -192,8 +201,9 @@ final class KitView extends Composite {
     return whole.topControl == filled ? inner.topControl : empty;
   }
 
+  /** Returns the report as it is shown, its sentences in the unit the person chose. */
   Optional<KitReport> report() {
-    return shown.report();
+    return said;
   }
 
   /** Puts the keyboard where the work begins. */
