@@ -186,7 +186,9 @@ public final class SeatPainter implements SeatDrawings {
       Item.Side taken = upright ? edge : governing.dimensionSide().orElse(Item.Side.BELOW);
       double way = taken == Item.Side.BELOW ? 1 : -1;
       double out = beside == Item.Side.LEFT ? -1 : 1;
-      double level = answer.best().yMm() + way * 0.3 * size;
+      double far = way > 0 ? flat.getMaxY() : flat.getMinY();
+      double reach = Math.min(0.3 * size, 0.85 * Math.abs(far - answer.best().yMm()));
+      double level = answer.best().yMm() + way * reach;
       Point end = new Point(surround.reach(beside) + out * 0.03 * size, level);
       canvas.path(LineKind.THIN, List.of(answer.best(), end), false);
       canvas.label(end, "best centre", beside, false);
