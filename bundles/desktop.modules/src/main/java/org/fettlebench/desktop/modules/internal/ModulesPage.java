@@ -129,11 +129,11 @@ public final class ModulesPage implements Page {
 
   private static List<Column<Module>> columns() {
     return List.of(
-        Column.<Module>words("Module", 30, Module::title),
-        Column.<Module>words("State", 20, ModuleWords::word)
+        Column.<Module>words("Module", 38, Module::title),
+        Column.<Module>words("State", 15, ModuleWords::word)
             .marked(module -> Optional.of(ModuleWords.mark(module))),
         Column.<Module>words("Adds", 26, ModuleWords::adds),
-        Column.<Module>words("By", 16, ModuleWords::by),
+        Column.<Module>words("By", 12, ModuleWords::by),
         Column.<Module>words("Since", 20, module -> ModuleWords.day(module.since()))
             .orderedBy(Comparator.comparing(Module::since)),
         Column.<Module>words("Version", 12, Module::version));
