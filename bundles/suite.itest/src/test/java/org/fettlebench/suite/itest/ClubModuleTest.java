@@ -72,7 +72,11 @@ class ClubModuleTest {
   }
 
   private String contributions() {
-    return module(SAMPLE).map(module -> module.get("contributions").toString()).orElse("");
+    return contributions(SAMPLE);
+  }
+
+  private String contributions(String name) {
+    return module(name).map(module -> module.get("contributions").toString()).orElse("");
   }
 
   private boolean sampleAddsAll() {
@@ -133,7 +137,9 @@ class ClubModuleTest {
     Suite.Finished without = suite.call("demo", "check", "--json");
     refusingModule(suite.modules().resolve("refusing.jar"));
     Suite.eventually(
-        () -> suite.call("module", "list").out(), () -> module("club.refusing").isPresent());
+        () -> suite.call("module", "list").out(),
+        // It is listed as soon as it is installed, a moment before its rule is taken in.
+        () -> contributions("club.refusing").contains("club rule: refusing"));
     Suite.Finished with = suite.call("demo", "check", "--json");
     assertEquals(without.status(), with.status());
     List<Map<String, Object>> joints = with.list("joints");
