@@ -41,6 +41,7 @@ class DirectionsTest {
           Map.entry("fasteners.api", Set.of("measure", "tables.api", "threads.api")),
           Map.entry("paper.api", Set.of("measure", "drawing", "fits.api", "club.api", "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
+          Map.entry("holes.api", Set.of("measure", "tables.api", "drawing", "fits.api")),
           Map.entry(
               "kits.api",
               Set.of(
@@ -55,7 +56,7 @@ class DirectionsTest {
 
   /** Bundles whose arithmetic is pure: they know neither store nor shelf nor window. */
   private static final Set<String> PURE =
-      Set.of("tables", "threads", "tooling", "fasteners", "fits");
+      Set.of("tables", "threads", "tooling", "fasteners", "fits", "holes");
 
   private static final Set<String> WORLDLY =
       Set.of("club.api", "store.api", "kits.api", "command.api", "desktop.api");
@@ -189,6 +190,7 @@ class DirectionsTest {
             "tooling",
             "fasteners",
             "fits",
+            "holes",
             "kits",
             "club.store",
             "store.derby",
