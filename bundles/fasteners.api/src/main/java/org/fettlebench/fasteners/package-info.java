@@ -23,12 +23,19 @@
  * row is found, within 0.005 mm, whatever the pitch), {@code across_flats} or {@code diameter},
  * {@code across_corners} (when blank: across flats / cos 30°, and the note says so), {@code
  * height}, {@code washer_face}; and {@code size} for people, {@code source}, {@code standing},
- * {@code note}. Of two tables with the same style and thread the suite's own stands.
+ * {@code note}. Of two tables with the same style and thread the suite's own stands. A table of
+ * countersunk heads has the header {@code countersunk-degrees}: included angle of the cone.
+ *
+ * <p>{@link org.fettlebench.fasteners.HeadSinks} says what is to be cut for a head. Where tables of
+ * kind {@code head-sinks} list the cut, its listed diameter and depth are given beside the head's
+ * own. Their header: {@code style} and {@code series} as above, {@code with} ({@code washer}; may
+ * be absent); columns {@code major}, {@code diameter} and {@code depth} (may be blank), each ending
+ * in {@code _mm} or {@code _in}. A club's table goes before the suite's own.
  *
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.fasteners;
 
 import org.osgi.annotation.bundle.Export;

@@ -8,10 +8,13 @@
  * the same pages, but for the date of the file. May be called from any thread. No argument is null;
  * streams are written to and left open.
  *
+ * <p>{@link org.fettlebench.paper.WallCharts} draws charts of threads and drills for the wall, on
+ * A4 or A3. They take their figures from the services of the suite and show each with its standing.
+ *
  * <p>Implemented by the suite only.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.paper;
 
 import org.osgi.annotation.bundle.Export;

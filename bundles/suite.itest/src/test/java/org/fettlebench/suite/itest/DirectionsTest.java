@@ -39,7 +39,9 @@ class DirectionsTest {
           Map.entry("threads.api", Set.of("measure", "tables.api")),
           Map.entry("tooling.api", Set.of("measure", "tables.api", "threads.api")),
           Map.entry("fasteners.api", Set.of("measure", "tables.api", "threads.api")),
-          Map.entry("paper.api", Set.of("measure", "drawing", "fits.api", "club.api", "kits.api")),
+          Map.entry(
+              "paper.api",
+              Set.of("measure", "tooling.api", "drawing", "fits.api", "club.api", "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
           Map.entry("holes.api", Set.of("measure", "tables.api", "drawing", "fits.api")),
           Map.entry(
