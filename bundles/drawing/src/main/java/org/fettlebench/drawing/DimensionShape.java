@@ -21,7 +21,16 @@ record DimensionShape(
   private static final double GAP_MM = 1;
   private static final double OVERSHOOT_MM = 1.5;
 
-  static DimensionShape of(Sheet sheet, Item.Dimension dimension, double textMm) {
+  /**
+   * Room that a figure takes on paper.
+   *
+   * @param lengthMm its length
+   * @param heightMm of its letters
+   */
+  record Size(double lengthMm, double heightMm) {}
+
+  static DimensionShape of(Sheet sheet, Item.Dimension dimension, Size figure) {
+    double textMm = figure.heightMm();
     Point from = sheet.place(dimension.from());
     Point to = sheet.place(dimension.to());
     double length = from.distanceMm(to);
@@ -44,7 +53,7 @@ record DimensionShape(
     List<List<Point>> arrows =
         List.of(arrow(a, ux * way, uy * way), arrow(b, -ux * way, -uy * way));
     Point middle = new Point((a.xMm() + b.xMm()) / 2, (a.yMm() + b.yMm()) / 2);
-    double words = dimension.words().length() * textMm * 0.62;
+    double words = figure.lengthMm();
     if (words > length - 1 && Math.abs(uy) > Math.abs(ux)) {
       // No room along an upright line: the figure stands level beside it, away from the middle.
       double aside = middle.xMm() < sheet.widthMm() / 2 ? -1 : 1;

@@ -31,6 +31,12 @@ public interface PaperPen {
   /** Fills an arrowhead. */
   void arrow(List<Point> points);
 
+  /**
+   * Says whether the lines and arrowheads that follow belong to what governs, for pens that draw
+   * those heavier.
+   */
+  default void emphasis(boolean governs) {}
+
   /** Writes words. */
   void words(Words words);
 

@@ -7,18 +7,20 @@ final class PaperReach {
   private static final double BREATH_MM = 1.5;
 
   private final Sheet sheet;
+  private final Lettering lettering;
   private double left = Double.POSITIVE_INFINITY;
   private double top = Double.POSITIVE_INFINITY;
   private double right = Double.NEGATIVE_INFINITY;
   private double bottom = Double.NEGATIVE_INFINITY;
 
-  private PaperReach(Sheet sheet) {
+  private PaperReach(Sheet sheet, Lettering lettering) {
     this.sheet = sheet;
+    this.lettering = lettering;
   }
 
   /** Returns the edges that a drawing needs on a sheet; none is less than {@code leastMm}. */
-  static Sheet.Edges of(Drawing drawing, Sheet sheet, double leastMm) {
-    PaperReach reach = new PaperReach(sheet);
+  static Sheet.Edges of(Drawing drawing, Sheet sheet, Lettering lettering, double leastMm) {
+    PaperReach reach = new PaperReach(sheet, lettering);
     drawing.items().forEach(reach::add);
     Drawing.Frame frame = drawing.frame();
     Point nearLeft = sheet.place(new Point(frame.minXMm(), frame.minYMm()));
@@ -34,19 +36,23 @@ final class PaperReach {
     if (item instanceof Item.Label label) {
       add(label);
     } else if (item instanceof Item.Dimension dimension) {
-      DimensionShape shape = DimensionShape.of(sheet, dimension, Plotter.TEXT_MM);
+      double height = lettering.heightMm();
+      double length = lettering.lengthMm(dimension.words(), dimension.strong());
+      DimensionShape shape =
+          DimensionShape.of(sheet, dimension, new DimensionShape.Size(length, height));
       shape.lines().forEach(line -> line.forEach(at -> box(at, 0, 0)));
-      double half = length(dimension.words()) / 2;
+      double half = length / 2;
       boolean upright = Math.abs(Math.sin(Math.toRadians(shape.textDegrees()))) > 0.7;
-      box(shape.textAt(), upright ? Plotter.TEXT_MM : half, upright ? half : Plotter.TEXT_MM);
+      box(shape.textAt(), upright ? height : half, upright ? half : height);
     }
   }
 
   private void add(Item.Label label) {
     Point at = sheet.place(label.at());
-    double half = length(label.words()) / 2;
+    double height = lettering.heightMm();
+    double half = lettering.lengthMm(label.words(), label.strong()) / 2;
     double aside = half + Plotter.LABEL_GAP_MM;
-    double away = Plotter.TEXT_MM / 2 + Plotter.LABEL_GAP_MM;
+    double away = height / 2 + Plotter.LABEL_GAP_MM;
     Point middle =
         switch (label.side()) {
           case LEFT -> at.moved(-aside, 0);
@@ -55,11 +61,7 @@ final class PaperReach {
           case BELOW -> at.moved(0, away);
           case CENTRE -> at;
         };
-    box(middle, half, Plotter.TEXT_MM / 2);
-  }
-
-  private static double length(String words) {
-    return words.length() * Plotter.TEXT_MM * Plotter.LETTER_SHARE;
+    box(middle, half, height / 2);
   }
 
   private void box(Point middle, double halfWidth, double halfHeight) {

@@ -3,6 +3,7 @@ package org.fettlebench.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import org.fettlebench.measure.Point;
 
 /**
@@ -19,6 +20,9 @@ public final class Plotter {
   /** Width of a letter for its height, about. */
   static final double LETTER_SHARE = 0.6;
 
+  /** How far below their middle letters have their foot, of their height, about. */
+  static final double FOOT_SHARE = 0.36;
+
   private static final double EDGE_MM = 4;
 
   /** Enlargements and reductions of ISO 5455, largest first. */
@@ -26,17 +30,32 @@ public final class Plotter {
     50, 20, 10, 5, 2, 1, 1 / 2.0, 1 / 5.0, 1 / 10.0, 1 / 20.0, 1 / 50.0
   };
 
+  /** Distance between hatching lines; common practice, no source. */
+  private static final double HATCH_MM = 1.8;
+
   private final Drawing drawing;
   private final Sheet sheet;
+  private final Lettering lettering;
 
-  private Plotter(Drawing drawing, Sheet sheet) {
+  private Plotter(Drawing drawing, Sheet sheet, Lettering lettering) {
     this.drawing = drawing;
     this.sheet = sheet;
+    this.lettering = lettering;
   }
 
   /** Returns a plotter that shows the drawing as large as the sheet allows, in the middle. */
   public static Plotter fit(Drawing drawing, double widthMm, double heightMm) {
-    return new Plotter(drawing, fitted(drawing, widthMm, heightMm));
+    return fit(drawing, widthMm, heightMm, Lettering.USUAL);
+  }
+
+  /** Returns the same for a medium with letters of its own. */
+  public static Plotter fit(Drawing drawing, double widthMm, double heightMm, Lettering lettering) {
+    return new Plotter(drawing, fitted(drawing, widthMm, heightMm, lettering), lettering);
+  }
+
+  /** Returns a plotter that shows the drawing where a person moved it to. */
+  public static Plotter placed(Drawing drawing, Placement at, Lettering lettering) {
+    return new Plotter(drawing, Sheet.of(at), lettering);
   }
 
   /**
@@ -44,20 +63,21 @@ public final class Plotter {
    * allows, so that it can be measured with a rule.
    */
   public static Plotter standardScale(Drawing drawing, double widthMm, double heightMm) {
-    Sheet most = fitted(drawing, widthMm, heightMm);
+    Sheet most = fitted(drawing, widthMm, heightMm, Lettering.USUAL);
     for (double scale : SCALES) {
       if (scale <= most.scale()) {
-        return new Plotter(drawing, most.at(drawing.frame(), scale));
+        return new Plotter(drawing, most.at(drawing.frame(), scale), Lettering.USUAL);
       }
     }
-    return new Plotter(drawing, most);
+    return new Plotter(drawing, most, Lettering.USUAL);
   }
 
-  private static Sheet fitted(Drawing drawing, double widthMm, double heightMm) {
+  private static Sheet fitted(
+      Drawing drawing, double widthMm, double heightMm, Lettering lettering) {
     Sheet sheet = Sheet.fit(drawing.frame(), widthMm, heightMm, Sheet.Edges.all(EDGE_MM));
     // What words and dimensions need hardly depends on the scale: two rounds settle it.
     for (int round = 0; round < 2; round++) {
-      Sheet.Edges needed = PaperReach.of(drawing, sheet, EDGE_MM);
+      Sheet.Edges needed = PaperReach.of(drawing, sheet, lettering, EDGE_MM);
       sheet = Sheet.fit(drawing.frame(), widthMm, heightMm, needed);
     }
     return sheet;
@@ -66,6 +86,12 @@ public final class Plotter {
   /** Returns millimetres of paper for one millimetre of the real thing. */
   public double scale() {
     return sheet.scale();
+  }
+
+  /** Returns where the drawing lies. */
+  public Placement placement() {
+    return new Placement(
+        sheet.scale(), sheet.left(), sheet.top(), sheet.widthMm(), sheet.heightMm());
   }
 
   /** Returns how high the drawing stands on paper with what stands off its frame, mm. */
@@ -114,6 +140,24 @@ public final class Plotter {
     rings.add(placed(area.shell()));
     area.holes().forEach(hole -> rings.add(placed(hole)));
     pen.fill(area.tone(), rings);
+    if (area.tone() == Tone.WALL) {
+      hatch(rings, pen);
+    }
+  }
+
+  /** What stands above is hatched, so that it reads without colour. */
+  private void hatch(List<List<Point>> rings, PaperPen pen) {
+    List<double[]> flat = rings.stream().map(Plotter::flat).toList();
+    Hatching.Within seen =
+        Hatching.Within.sheet(sheet.left(), sheet.top(), sheet.widthMm(), sheet.heightMm());
+    for (Hatching.Line line : Hatching.lines(flat, HATCH_MM, seen)) {
+      Point from = new Point(line.x1(), line.y1());
+      pen.line(LineKind.HATCH, List.of(from, new Point(line.x2(), line.y2())), false);
+    }
+  }
+
+  private static double[] flat(List<Point> ring) {
+    return ring.stream().flatMapToDouble(at -> DoubleStream.of(at.xMm(), at.yMm())).toArray();
   }
 
   private void marker(Item.Marker marker, PaperPen pen) {
@@ -138,39 +182,52 @@ public final class Plotter {
   private void label(Item.Label label, PaperPen pen) {
     Point at = sheet.place(label.at());
     double gap = LABEL_GAP_MM;
-    double middle = TEXT_MM * 0.36;
-    String words = label.words();
-    boolean strong = label.strong();
-    switch (label.side()) {
-      case RIGHT -> words(pen, at.moved(gap, middle), 0, PaperPen.Hold.START, words, strong);
-      case LEFT -> words(pen, at.moved(-gap, middle), 0, PaperPen.Hold.END, words, strong);
-      case ABOVE -> centred(pen, at.moved(0, middle - gap - TEXT_MM / 2), words, strong);
-      case BELOW -> centred(pen, at.moved(0, middle + gap + TEXT_MM / 2), words, strong);
-      default -> centred(pen, at.moved(0, middle), words, strong);
-    }
-  }
-
-  private void centred(PaperPen pen, Point at, String words, boolean strong) {
-    words(pen, at, 0, PaperPen.Hold.MIDDLE, words, strong);
+    double height = lettering.heightMm();
+    double middle = height * FOOT_SHARE;
+    Point foot =
+        switch (label.side()) {
+          case RIGHT -> at.moved(gap, middle);
+          case LEFT -> at.moved(-gap, middle);
+          case ABOVE -> at.moved(0, middle - gap - height / 2);
+          case BELOW -> at.moved(0, middle + gap + height / 2);
+          case CENTRE -> at.moved(0, middle);
+        };
+    PaperPen.Hold hold =
+        switch (label.side()) {
+          case RIGHT -> PaperPen.Hold.START;
+          case LEFT -> PaperPen.Hold.END;
+          case ABOVE, BELOW, CENTRE -> PaperPen.Hold.MIDDLE;
+        };
+    words(pen, at, new PaperPen.Words(foot, 0, hold, label.words(), label.strong()));
   }
 
   private void dimension(Item.Dimension dimension, PaperPen pen) {
-    DimensionShape shape = DimensionShape.of(sheet, dimension, TEXT_MM);
+    double length = lettering.lengthMm(dimension.words(), dimension.strong());
+    DimensionShape shape =
+        DimensionShape.of(sheet, dimension, new DimensionShape.Size(length, lettering.heightMm()));
+    pen.emphasis(dimension.strong());
     shape.lines().forEach(line -> pen.line(LineKind.THIN, line, false));
     shape.arrows().forEach(pen::arrow);
+    pen.emphasis(false);
     words(
         pen,
-        shape.textAt(),
-        shape.textDegrees(),
-        PaperPen.Hold.MIDDLE,
-        dimension.words(),
-        dimension.strong());
+        sheet.place(dimension.from()),
+        new PaperPen.Words(
+            shape.textAt(),
+            shape.textDegrees(),
+            PaperPen.Hold.MIDDLE,
+            dimension.words(),
+            dimension.strong()));
   }
 
-  private void words(
-      PaperPen pen, Point at, double degrees, PaperPen.Hold hold, String words, boolean strong) {
-    double length = words.length() * TEXT_MM * LETTER_SHARE;
-    Point kept = sheet.keepText(at, degrees, hold, length, TEXT_MM);
-    pen.words(new PaperPen.Words(kept, degrees, hold, words, strong));
+  /** Words stay on the sheet as long as what they belong to is on it. */
+  private void words(PaperPen pen, Point of, PaperPen.Words words) {
+    if (words.degrees() != 0 || !sheet.holds(of)) {
+      pen.words(words);
+      return;
+    }
+    double length = lettering.lengthMm(words.text(), words.strong());
+    Point kept = sheet.keepText(words.at(), words.hold(), length, lettering.heightMm());
+    pen.words(new PaperPen.Words(kept, 0, words.hold(), words.text(), words.strong()));
   }
 }

@@ -28,6 +28,11 @@ record Sheet(double scale, double left, double top, double widthMm, double heigh
     }
   }
 
+  static Sheet of(Placement at) {
+    return new Sheet(
+        at.scale(), at.leftMm(), at.topMm(), at.widthMm(), at.heightMm(), Edges.all(0));
+  }
+
   static Sheet fit(Drawing.Frame frame, double widthMm, double heightMm, Edges wanted) {
     Edges edges = wanted.within(widthMm, heightMm);
     double frameWidth = frame.maxXMm() - frame.minXMm();
@@ -57,11 +62,13 @@ record Sheet(double scale, double left, double top, double widthMm, double heigh
     return new Point(left + scale * real.xMm(), top - scale * real.yMm());
   }
 
-  /** Shifts words so that they stay on the sheet. */
-  Point keepText(Point at, double degrees, PaperPen.Hold hold, double lengthMm, double sizeMm) {
-    if (degrees != 0) {
-      return at;
-    }
+  /** Returns whether a place of the paper is on the sheet. */
+  boolean holds(Point at) {
+    return at.xMm() >= 0 && at.xMm() <= widthMm && at.yMm() >= 0 && at.yMm() <= heightMm;
+  }
+
+  /** Shifts level words so that they stay on the sheet. */
+  Point keepText(Point at, PaperPen.Hold hold, double lengthMm, double sizeMm) {
     double before =
         switch (hold) {
           case START -> 0;

@@ -11,11 +11,12 @@
  * alone: what governs a verdict is wider as well.
  *
  * <p>{@link org.fettlebench.drawing.SvgWriter} writes a drawing as text; {@link
- * org.fettlebench.drawing.Plotter} lowers it to strokes, fills and words for any other paper.
- * Everything is immutable, may be used from any thread, and neither takes nor returns null.
+ * org.fettlebench.drawing.Plotter} lowers it to strokes, fills and words for any other paper or
+ * screen, whose letters a {@link org.fettlebench.drawing.Lettering} measures. Everything is
+ * immutable, may be used from any thread, and neither takes nor returns null.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.drawing;
 
 import org.osgi.annotation.bundle.Export;

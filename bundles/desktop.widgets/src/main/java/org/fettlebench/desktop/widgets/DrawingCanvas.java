@@ -25,6 +25,8 @@ public final class DrawingCanvas extends Canvas {
   private final DrawingHand hand;
   private Optional<Drawing> drawing = Optional.empty();
   private Optional<DrawingView> held = Optional.empty();
+  private Optional<Overlay> overlay = Optional.empty();
+  private Optional<GcRenderer> kept = Optional.empty();
   private String whenEmpty = "";
 
   /** Makes an empty surface. */
@@ -32,7 +34,8 @@ public final class DrawingCanvas extends Canvas {
     super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
     this.desk = desk;
     setBackground(desk.look().paper());
-    addListener(SWT.Paint, event -> paint(event.gc, getSize()));
+    addListener(SWT.Paint, event -> show(event.gc, getSize()));
+    addListener(SWT.Dispose, event -> forgetRenderer());
     addListener(SWT.Resize, event -> redraw());
     hand = new DrawingHand(this, desk);
     desk.onLookChange(this::redrawIfThere);
@@ -90,36 +93,67 @@ public final class DrawingCanvas extends Canvas {
   }
 
   /** Keeps a view until {@link #whole}. */
-  void hold(DrawingView view) {
+  public void hold(DrawingView view) {
     held = Optional.of(view);
+    redraw();
+  }
+
+  /** Returns whether the view is one that a person chose. */
+  public boolean held() {
+    return held.isPresent();
+  }
+
+  /** What is painted over a drawing on the screen, and never on a picture of it. */
+  @FunctionalInterface
+  public interface Overlay {
+    /** Paints over the drawing; places are turned into pixels by the view. */
+    void paint(GC gc, DrawingView view);
+  }
+
+  /** Paints something over the drawing: handles, guide lines. */
+  public void overlay(Overlay painted) {
+    overlay = Optional.of(painted);
     redraw();
   }
 
   /** Returns the view now on the screen, if there is a drawing. */
   public Optional<DrawingView> view() {
+    if (held.isPresent() && drawing.isPresent()) {
+      return held;
+    }
     GC gc = new GC(this);
-    try (GcRenderer renderer = renderer()) {
-      return drawing.map(shown -> view(gc, renderer, shown, getSize()));
+    try {
+      return drawing.map(shown -> view(gc, shown, getSize()));
     } finally {
       gc.dispose();
     }
   }
 
-  private DrawingView view(GC gc, GcRenderer renderer, Drawing shown, Point size) {
-    return held.orElseGet(() -> renderer.fit(gc, shown, size.x, size.y));
+  private DrawingView view(GC gc, Drawing shown, Point size) {
+    return held.orElseGet(() -> renderer().fit(gc, shown, size.x, size.y));
   }
 
+  /** Fonts are kept from one painting to the next: a drawing that is dragged is painted often. */
   private GcRenderer renderer() {
-    double scale = desk.look().scale();
-    String family = desk.look().text().getFontData()[0].getName();
-    double pixelsPerMm = getDisplay().getDPI().x / 25.4 * scale;
-    return new GcRenderer(getDisplay(), family, pixelsPerMm, scale);
+    if (kept.isEmpty()) {
+      double scale = desk.look().scale();
+      String family = desk.look().text().getFontData()[0].getName();
+      double pixelsPerMm = getDisplay().getDPI().x / 25.4 * scale;
+      kept = Optional.of(new GcRenderer(getDisplay(), family, pixelsPerMm, scale));
+    }
+    return kept.get();
   }
 
-  private void paint(GC gc, Point size) {
-    gc.setBackground(desk.look().paper());
-    gc.fillRectangle(new Rectangle(0, 0, size.x, size.y));
-    drawing.ifPresentOrElse(shown -> paint(gc, shown, size), () -> paintEmpty(gc, size));
+  private void forgetRenderer() {
+    kept.ifPresent(GcRenderer::close);
+    kept = Optional.empty();
+  }
+
+  private void show(GC gc, Point size) {
+    paint(gc, size);
+    if (overlay.isPresent() && drawing.isPresent() && size.x >= 8 && size.y >= 8) {
+      overlay.get().paint(gc, view(gc, drawing.get(), size));
+    }
     if (isFocusControl()) {
       gc.setLineWidth(2);
       gc.setForeground(desk.look().accent());
@@ -127,17 +161,21 @@ public final class DrawingCanvas extends Canvas {
     }
   }
 
+  private void paint(GC gc, Point size) {
+    gc.setBackground(desk.look().paper());
+    gc.fillRectangle(new Rectangle(0, 0, size.x, size.y));
+    drawing.ifPresentOrElse(shown -> paint(gc, shown, size), () -> paintEmpty(gc, size));
+  }
+
   private void paint(GC gc, Drawing shown, Point size) {
     if (size.x < 8 || size.y < 8) {
       return;
     }
-    try (GcRenderer renderer = renderer()) {
-      DrawingView view = view(gc, renderer, shown, size);
-      renderer.draw(gc, shown, view, new Rectangle(0, 0, size.x, size.y));
-      LengthUnit unit = desk.unit();
-      double unitMm = unit.nanometres() / (double) Length.NM_PER_MM;
-      renderer.scaleBar(gc, view, size.y, unit.symbol(), unitMm);
-    }
+    DrawingView view = view(gc, shown, size);
+    renderer().draw(gc, shown, view, new Rectangle(0, 0, size.x, size.y));
+    LengthUnit unit = desk.unit();
+    double unitMm = unit.nanometres() / (double) Length.NM_PER_MM;
+    renderer().scaleBar(gc, view, size.y, unit.symbol(), unitMm);
   }
 
   private void paintEmpty(GC gc, Point size) {
@@ -149,6 +187,7 @@ public final class DrawingCanvas extends Canvas {
 
   private void redrawIfThere() {
     if (!isDisposed()) {
+      forgetRenderer();
       setBackground(desk.look().paper());
       redraw();
     }

@@ -1,5 +1,7 @@
 package org.fettlebench.desktop.widgets;
 
+import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.UnaryOperator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
@@ -20,6 +22,8 @@ public final class DrawingHand {
   private final Desk desk;
   private Point grabbed = new Point(0, 0);
   private boolean dragging;
+  private boolean holding;
+  private Optional<DrawingTool> tool = Optional.empty();
 
   DrawingHand(DrawingCanvas canvas, Desk desk) {
     this.canvas = canvas;
@@ -27,13 +31,28 @@ public final class DrawingHand {
     canvas.addListener(SWT.MouseVerticalWheel, this::wheel);
     canvas.addListener(SWT.MouseDown, this::grab);
     canvas.addListener(SWT.MouseMove, this::drag);
-    canvas.addListener(SWT.MouseUp, event -> dragging = false);
-    canvas.addListener(SWT.MouseDoubleClick, event -> canvas.whole());
+    canvas.addListener(SWT.MouseUp, this::letGo);
+    canvas.addListener(SWT.MouseDoubleClick, this::twice);
     canvas.addListener(SWT.KeyDown, this::key);
-    canvas.addListener(SWT.Traverse, event -> event.doit = leavesByKey(event));
+    canvas.addListener(SWT.Traverse, this::traverse);
     canvas.addListener(SWT.FocusIn, event -> canvas.redraw());
     canvas.addListener(SWT.FocusOut, event -> canvas.redraw());
     canvas.setMenu(menu());
+  }
+
+  /** Asks a tool first, before pointer and keys move or zoom the drawing. */
+  public void tool(DrawingTool newTool) {
+    tool = Optional.of(newTool);
+  }
+
+  private Optional<DrawingTool.Pointer> pointer(Event event) {
+    boolean free = (event.stateMask & SWT.MOD1) != 0;
+    return canvas.view().map(view -> new DrawingTool.Pointer(event.x, event.y, view, free));
+  }
+
+  private boolean asked(Event event, BiPredicate<DrawingTool, DrawingTool.Pointer> question) {
+    return tool.isPresent()
+        && pointer(event).filter(at -> question.test(tool.get(), at)).isPresent();
   }
 
   private Menu menu() {
@@ -83,21 +102,51 @@ public final class DrawingHand {
   private void grab(Event event) {
     canvas.setFocus();
     grabbed = new Point(event.x, event.y);
-    dragging = event.button == 1;
-  }
-
-  private void drag(Event event) {
-    if (dragging) {
-      move(event.x - grabbed.x, event.y - grabbed.y);
-      grabbed = new Point(event.x, event.y);
+    holding = event.button == 1 && asked(event, DrawingTool::press);
+    dragging = (event.button == 1 || event.button == 2) && !holding;
+    if (holding) {
+      // What is dragged must not move the paper under the pointer.
+      canvas.view().ifPresent(canvas::hold);
     }
   }
 
-  private static boolean leavesByKey(Event event) {
-    return event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS;
+  private void letGo(Event event) {
+    if (holding) {
+      pointer(event).ifPresent(at -> tool.orElseThrow().release(at));
+    }
+    holding = false;
+    dragging = false;
+  }
+
+  private void twice(Event event) {
+    if (!asked(event, DrawingTool::doubleClick)) {
+      canvas.whole();
+    }
+  }
+
+  private void drag(Event event) {
+    if (holding) {
+      pointer(event).ifPresent(at -> tool.orElseThrow().drag(at));
+    } else if (dragging) {
+      move(event.x - grabbed.x, event.y - grabbed.y);
+      grabbed = new Point(event.x, event.y);
+    } else if (tool.isPresent()) {
+      boolean over = asked(event, DrawingTool::hover);
+      canvas.setCursor(over ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
+    }
+  }
+
+  private void traverse(Event event) {
+    boolean back = event.detail == SWT.TRAVERSE_TAB_PREVIOUS;
+    boolean tab = back || event.detail == SWT.TRAVERSE_TAB_NEXT;
+    event.doit = tab && tool.filter(each -> each.next(back)).isEmpty();
   }
 
   private void key(Event event) {
+    if (tool.filter(each -> each.key(event)).isPresent()) {
+      event.doit = false;
+      return;
+    }
     boolean command = (event.stateMask & SWT.MOD1) != 0;
     if (command && event.keyCode == 'c') {
       canvas.copyPicture();

@@ -1,6 +1,5 @@
 package org.fettlebench.desktop.widgets;
 
-import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Device;
@@ -19,6 +18,9 @@ final class DrawingSheet implements AutoCloseable {
 
   /** Size of lettering, points; letters then stand about 2.5 mm tall (ISO 3098, from memory). */
   private static final double LETTERING_POINTS = 9.5;
+
+  /** The same, mm of paper. */
+  static final double LETTERING_MM = LETTERING_POINTS * 25.4 / 72;
 
   static final Color INK = new Color(0x16, 0x1A, 0x1F);
   static final Color FAINT = new Color(0x6B, 0x70, 0x77);
@@ -43,6 +45,16 @@ final class DrawingSheet implements AutoCloseable {
   /** Returns pixels for millimetres of paper. */
   double paper(double millimetres) {
     return millimetres * pixelsPerPaperMm;
+  }
+
+  /** Returns millimetres of paper for pixels. */
+  double millimetres(double pixels) {
+    return pixels / pixelsPerPaperMm;
+  }
+
+  /** Returns the pen of thin lines that belong to what governs. */
+  LineAttributes heavier() {
+    return pen(1.8);
   }
 
   Font lettering(boolean heavy) {
@@ -94,11 +106,6 @@ final class DrawingSheet implements AutoCloseable {
   /** Returns how much of what lies beneath a shade covers, 0 to 255. */
   static int opacity(Tone tone) {
     return tone == Tone.HEAD ? 110 : tone == Tone.ALLOWED ? 170 : 255;
-  }
-
-  /** Returns whether areas of this tone are hatched, so that they read without colour. */
-  static boolean hatched(Tone tone) {
-    return List.of(Tone.WALL).contains(tone);
   }
 
   @Override

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.junit.jupiter.api.Test;

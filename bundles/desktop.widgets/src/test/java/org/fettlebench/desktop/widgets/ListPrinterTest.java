@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

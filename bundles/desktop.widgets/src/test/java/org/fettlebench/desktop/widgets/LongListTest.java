@@ -16,6 +16,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.measure.LengthUnit;
 import org.junit.jupiter.api.Test;
 

@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
 
 /** A wall as cut just above the flat: a hatched band behind its foot, and its fillet's edge. */
 final class WallShape {
@@ -42,7 +41,6 @@ final class WallShape {
   void draw(Canvas canvas, Seat seat) {
     List<Point> band = band();
     canvas.area(Tone.WALL, band, List.of());
-    hatch(canvas, AllowedCentres.polygon(band));
     canvas.path(LineKind.OUTLINE, List.of(wall.from(), wall.to()), false);
     canvas.path(LineKind.OUTLINE, List.of(wall.from(), band.get(3), band.get(2), wall.to()), false);
     double reach = Plan.filletReachMm(wall);
@@ -92,26 +90,6 @@ final class WallShape {
                 })
             .intersection(AllowedCentres.polygon(seat.outline()));
     lines(canvas, LineKind.THIN, line);
-  }
-
-  private void hatch(Canvas canvas, Polygon band) {
-    double step = thicknessMm * 0.55;
-    Point centre = middle(wall.from(), wall.to());
-    double reach = wall.from().distanceMm(wall.to()) + thicknessMm;
-    int count = (int) Math.ceil(reach / step);
-    double slope = Math.sqrt(0.5);
-    for (int i = -count; i <= count; i++) {
-      double shift = i * step;
-      Coordinate[] ends = {
-        new Coordinate(
-            centre.xMm() - slope * shift - slope * reach,
-            centre.yMm() + slope * shift - slope * reach),
-        new Coordinate(
-            centre.xMm() - slope * shift + slope * reach,
-            centre.yMm() + slope * shift + slope * reach)
-      };
-      lines(canvas, LineKind.HATCH, GEOMETRY.createLineString(ends).intersection(band));
-    }
   }
 
   private static void lines(Canvas canvas, LineKind kind, Geometry geometry) {

@@ -17,6 +17,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Shell;
 import org.fettlebench.desktop.Page;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.measure.LengthUnit;

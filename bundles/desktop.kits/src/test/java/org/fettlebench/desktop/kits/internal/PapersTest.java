@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.kits.KitReport;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.paper.BenchCards;

@@ -1,4 +1,4 @@
-package org.fettlebench.desktop.widgets;
+package org.fettlebench.desktop.widgets.trial;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,18 +7,25 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
-import org.fettlebench.desktop.widgets.trial.TrialDesk;
 import org.junit.jupiter.api.Assumptions;
 
 /** Runs a test with a window of its own; leaves a picture of it when the test fails. */
-final class Windowed {
+public final class Windowed {
   private Windowed() {}
 
-  static void run(String name, Consumer<TrialDesk> test) {
+  /** Runs a test in the light theme at usual size. */
+  public static void run(String name, Consumer<TrialDesk> test) {
     run(name, false, 1, test);
   }
 
-  static void run(String name, boolean dark, double scale, Consumer<TrialDesk> test) {
+  /**
+   * Runs a test; it is skipped where there is no screen.
+   *
+   * @param name of the picture left in {@link #folder} when it fails
+   * @param dark whether ink is light on a dark ground
+   * @param scale 1.0 to 2.0
+   */
+  public static void run(String name, boolean dark, double scale, Consumer<TrialDesk> test) {
     boolean screen = !SWT.getPlatform().equals("gtk") || System.getenv("DISPLAY") != null;
     Assumptions.assumeTrue(screen, "no DISPLAY is set, so there is no window to test");
     Display display = Display.getDefault();
@@ -32,7 +39,8 @@ final class Windowed {
     }
   }
 
-  static Path folder() {
+  /** Returns the folder for pictures, made if need be. */
+  public static Path folder() {
     try {
       return Files.createDirectories(Path.of("target", "pictures"));
     } catch (java.io.IOException failure) {
@@ -41,7 +49,7 @@ final class Windowed {
   }
 
   /** Sends a key to a control, as the keyboard would. */
-  static void key(Control control, int keyCode, char character, int stateMask) {
+  public static void key(Control control, int keyCode, char character, int stateMask) {
     Event event = new Event();
     event.keyCode = keyCode;
     event.character = character;

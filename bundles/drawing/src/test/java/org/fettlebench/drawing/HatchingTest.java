@@ -1,4 +1,4 @@
-package org.fettlebench.desktop.widgets;
+package org.fettlebench.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -23,6 +23,17 @@ class HatchingTest {
         Hatching.lines(List.of(SQUARE, HOLE), 3).stream()
             .map(line -> new double[] {(line.x1() + line.x2()) / 2, (line.y1() + line.y2()) / 2})
             .noneMatch(m -> m[0] > 41 && m[0] < 59 && m[1] > 41 && m[1] < 59));
+  }
+
+  @Test
+  void onlyTheLinesOfTheSheetAreMadeAndOneRunsThroughItsPoint() {
+    List<Hatching.Line> all =
+        Hatching.lines(List.of(SQUARE), 7, Hatching.Within.sheet(13, 5, 1e9, 1e9));
+    List<Hatching.Line> some =
+        Hatching.lines(List.of(SQUARE), 7, Hatching.Within.sheet(13, 5, 20, 20));
+    assertTrue(some.size() < all.size() / 3, some.size() + " of " + all.size());
+    assertTrue(
+        all.stream().anyMatch(line -> Math.abs(line.x1() + line.y1() - 18) < 1e-9), "13 + 5");
   }
 
   @Test

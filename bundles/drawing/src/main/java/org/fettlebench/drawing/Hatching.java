@@ -1,4 +1,4 @@
-package org.fettlebench.desktop.widgets;
+package org.fettlebench.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,6 +20,24 @@ final class Hatching {
    * @param spacing between lines, above 0
    */
   static List<Line> lines(List<double[]> rings, double spacing) {
+    return lines(rings, spacing, new Within(0, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+  }
+
+  /**
+   * Which lines are wanted, by their distance across the hatching from zero.
+   *
+   * @param phase distance of one of them
+   * @param low none before
+   * @param high none after
+   */
+  record Within(double phase, double low, double high) {
+    /** Returns the lines that meet a sheet, one of which runs through a point of it. */
+    static Within sheet(double x, double y, double width, double height) {
+      return new Within(across(x, y), 0, across(width, height));
+    }
+  }
+
+  static List<Line> lines(List<double[]> rings, double spacing, Within within) {
     if (!(spacing > 0)) {
       throw new IllegalArgumentException("hatching needs a spacing above 0, not " + spacing);
     }
@@ -32,8 +50,13 @@ final class Hatching {
       }
     }
     List<Line> lines = new ArrayList<>();
-    // Multiples of the spacing, so that neighbouring areas share their lines.
-    for (double at = Math.ceil(low / spacing) * spacing; at < high; at += spacing) {
+    // Whole steps from one line, so that neighbouring areas share their lines.
+    double phase = within.phase();
+    double first = Math.max(low, within.low());
+    double last = Math.min(high, within.high());
+    for (double at = phase + Math.ceil((first - phase) / spacing) * spacing;
+        at < last;
+        at += spacing) {
       addLines(lines, rings, at);
     }
     return lines;
