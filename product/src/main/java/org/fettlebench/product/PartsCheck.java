@@ -12,7 +12,10 @@ import java.util.stream.Collectors;
 /** Holds the features against what the build has made; finds all faults at once. */
 final class PartsCheck {
   private static final Predicate<String> NEVER_SHIPPED =
-      name -> name.startsWith("sample.") || name.endsWith(".itest") || name.equals("testkit");
+      name ->
+          name.startsWith("sample.")
+              || name.endsWith(".itest")
+              || Set.of("testkit", "benchmarks").contains(name);
 
   private final List<Part> parts;
   private final Set<String> reactor;
