@@ -3,10 +3,12 @@ package org.fettlebench.tables.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Predicate;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.modules.ModuleOrigin;
 import org.fettlebench.tables.Table;
@@ -23,45 +25,29 @@ import org.osgi.util.tracker.BundleTrackerCustomizer;
 
 /**
  * Keeps the tables of all started bundles. Tables of a bundle are there before the bundle's own
- * parts start, and gone before it has stopped.
+ * parts start, and gone before it has stopped. A module's tables are read at once, so that whoever
+ * dropped it in hears what is wrong with them; the suite's own when their kind is first asked for.
  */
 @Component(service = Tables.class, immediate = true)
-public final class TableRegistry implements Tables, BundleTrackerCustomizer<List<Table>> {
-  /** A table and whose it is; compared by identity, since two files may hold the same table. */
-  private static final class Held {
-    private final Bundle bundle;
-    private final boolean suite;
-    private final Table table;
-
-    Held(Bundle bundle, boolean suite, Table table) {
-      this.bundle = bundle;
-      this.suite = suite;
-      this.table = table;
-    }
-  }
-
-  private static final Comparator<Held> SUITE_FIRST =
-      Comparator.comparing((Held held) -> !held.suite)
-          .thenComparing(held -> held.table.module())
-          .thenComparing(held -> held.table.id());
+public final class TableRegistry implements Tables, BundleTrackerCustomizer<List<CarriedTable>> {
+  private static final Comparator<CarriedTable> SUITE_FIRST =
+      Comparator.comparing((CarriedTable one) -> !one.suite())
+          .thenComparing(one -> one.bundle().getSymbolicName())
+          .thenComparing(one -> one.table().map(Table::id).orElse(""));
 
   private final BundleContext context;
   private final Faults faults;
-  private final BundleTables reader;
-  private final List<Held> held = new ArrayList<>();
-  private final Set<Held> reported = new HashSet<>();
-  private final BundleTracker<List<Table>> tracker;
+  private final Set<CarriedTable> carried = ConcurrentHashMap.newKeySet();
+  private final Map<String, List<Table>> byKind = new ConcurrentHashMap<>();
+  private final Set<CarriedTable> reported = ConcurrentHashMap.newKeySet();
+  private final AtomicLong revision = new AtomicLong();
+  private final BundleTracker<List<CarriedTable>> tracker;
 
-  private volatile Snapshot snapshot = new Snapshot(List.of(), 0);
-
-  private record Snapshot(List<Table> tables, long revision) {}
-
-  /** Reads the tables of the bundles that have started and watches for others. */
+  /** Takes the tables of the bundles that have started and watches for others. */
   @Activate
   public TableRegistry(BundleContext context, @Reference Faults faults) {
     this.context = context;
     this.faults = faults;
-    this.reader = new BundleTables(faults);
     this.tracker = new BundleTracker<>(context, Bundle.STARTING | Bundle.ACTIVE, this);
     tracker.open();
   }
@@ -73,75 +59,91 @@ public final class TableRegistry implements Tables, BundleTrackerCustomizer<List
   }
 
   @Override
-  public List<Table> addingBundle(Bundle bundle, BundleEvent event) {
-    List<Table> tables = reader.read(bundle);
+  public List<CarriedTable> addingBundle(Bundle bundle, BundleEvent event) {
+    boolean suite = ModuleOrigin.suite(bundle, context);
+    List<CarriedTable> tables = CarriedTable.of(bundle, suite, faults);
     if (!tables.isEmpty()) {
-      boolean suite = ModuleOrigin.suite(bundle, context);
-      change(() -> tables.forEach(table -> held.add(new Held(bundle, suite, table))));
+      carried.addAll(tables);
+      changed();
+    }
+    if (!suite) {
+      tables.stream().flatMap(one -> one.table().stream()).forEach(one -> ofKind(one.kind()));
     }
     return tables;
   }
 
   @Override
-  public void modifiedBundle(Bundle bundle, BundleEvent event, List<Table> tables) {
+  public void modifiedBundle(Bundle bundle, BundleEvent event, List<CarriedTable> tables) {
     // From starting to started: its tables are the same.
   }
 
   @Override
-  public void removedBundle(Bundle bundle, BundleEvent event, List<Table> tables) {
+  public void removedBundle(Bundle bundle, BundleEvent event, List<CarriedTable> tables) {
     if (!tables.isEmpty()) {
-      change(() -> held.removeIf(one -> one.bundle.equals(bundle)));
+      tables.forEach(carried::remove);
+      tables.forEach(reported::remove);
+      changed();
     }
+  }
+
+  private void changed() {
+    revision.incrementAndGet();
+    byKind.clear();
   }
 
   @Override
   public List<Table> ofKind(String kind) {
-    return snapshot.tables.stream().filter(table -> table.kind().equals(kind)).toList();
+    List<Table> known = byKind.get(kind);
+    if (known != null) {
+      return known;
+    }
+    long before = revision.get();
+    List<Table> found = winners(one -> one.mayBe(kind) && isOf(kind, one));
+    byKind.put(kind, found);
+    if (revision.get() != before) {
+      // What came or went meanwhile may be missing here: the next question finds out.
+      byKind.remove(kind);
+    }
+    return found;
+  }
+
+  private static boolean isOf(String kind, CarriedTable one) {
+    return one.table().filter(table -> table.kind().equals(kind)).isPresent();
   }
 
   @Override
   public List<Table> all() {
-    return snapshot.tables;
+    return winners(one -> one.table().isPresent());
   }
 
   @Override
   public long revision() {
-    return snapshot.revision;
+    return revision.get();
   }
 
-  private void change(Runnable change) {
-    Map<Held, Held> beaten = new HashMap<>();
-    synchronized (this) {
-      change.run();
-      held.sort(SUITE_FIRST);
-      snapshot = new Snapshot(winners(beaten), snapshot.revision + 1);
-      reported.retainAll(beaten.keySet());
-      beaten.keySet().removeIf(loser -> !reported.add(loser));
-    }
-    // Reported outside the lock: whoever is told may ask for the tables.
-    beaten.forEach(this::reportBeaten);
-  }
-
-  private List<Table> winners(Map<Held, Held> beaten) {
-    Map<List<String>, Held> first = new HashMap<>();
+  /** Returns the tables that stand, one of each kind and id, and reports those that do not. */
+  private List<Table> winners(Predicate<CarriedTable> wanted) {
+    Map<List<String>, Table> first = new HashMap<>();
     List<Table> winners = new ArrayList<>();
-    for (Held one : held) {
-      Held winner = first.putIfAbsent(List.of(one.table.kind(), one.table.id()), one);
+    for (CarriedTable one : carried.stream().filter(wanted).sorted(SUITE_FIRST).toList()) {
+      Table table = one.table().orElseThrow();
+      Table winner = first.putIfAbsent(List.of(table.kind(), table.id()), table);
       if (winner == null) {
-        winners.add(one.table);
-      } else {
-        beaten.put(one, winner);
+        winners.add(table);
+        reported.remove(one);
+      } else if (reported.add(one)) {
+        report(one.bundle(), table, winner);
       }
     }
     return List.copyOf(winners);
   }
 
-  private void reportBeaten(Held loser, Held winner) {
+  private void report(Bundle bundle, Table loser, Table winner) {
     faults.report(
-        loser.bundle,
-        "taking up the table " + loser.table.title(),
+        bundle,
+        "taking up the table " + loser.title(),
         new IllegalStateException(
             "%s already has the %s table %s: give this one another id"
-                .formatted(winner.table.module(), loser.table.kind(), loser.table.id())));
+                .formatted(winner.module(), loser.kind(), loser.id())));
   }
 }

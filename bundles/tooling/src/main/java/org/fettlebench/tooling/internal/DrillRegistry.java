@@ -41,8 +41,6 @@ public final class DrillRegistry implements Drills {
    */
   public DrillRegistry(Tables tables, BiConsumer<Table, RuntimeException> faulty) {
     this.systems = new Kept<>(tables, DrillCatalogue.KIND, DrillSystem::read, faulty);
-    this.catalogued = systems.now();
-    this.catalogue = new DrillCatalogue(catalogued);
   }
 
   @Override

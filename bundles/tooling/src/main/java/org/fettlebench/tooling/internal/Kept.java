@@ -21,6 +21,7 @@ final class Kept<T> {
   private final Function<Table, T> reader;
   private final BiConsumer<Table, RuntimeException> faulty;
   private long revision;
+  // Read when first asked for: a start asks for few kinds.
   private List<T> read;
 
   Kept(
@@ -32,15 +33,13 @@ final class Kept<T> {
     this.kind = kind;
     this.reader = reader;
     this.faulty = faulty;
-    this.revision = tables.revision();
-    this.read = readAll();
   }
 
   /** Returns what the sound tables were read as: the suite's own first. */
   synchronized List<T> now() {
     // The revision is taken before the tables, so a change in between is read again next time.
     long current = tables.revision();
-    if (current != revision) {
+    if (read == null || current != revision) {
       read = readAll();
       revision = current;
     }

@@ -357,6 +357,7 @@ class HoleChoiceTest {
             FixedTables.of(tables),
             OurTooling.THREADS,
             (table, fault) -> reported.add(fault.getMessage()));
+    askAll(holes);
     String all = String.join("\n", reported);
     assertEquals(5, reported.size(), all);
     for (String said :
@@ -373,5 +374,17 @@ class HoleChoiceTest {
       assertTrue(all.contains(said), said + " in " + all);
     }
     assertEquals(67.5, holes.usualPercent("brass").percent());
+  }
+
+  /** Each kind of table is read when it is first needed. */
+  private static void askAll(HoleChoice holes) {
+    DrillSize drill = drill("4 mm");
+    holes.usualPercent("brass");
+    holes.clearance(thread("2 BA"), List.of(drill));
+    holes.tapping(thread("2 BA"), 75, List.of(drill));
+    Length depth = Length.ofMillimetres(8);
+    holes.blindHole(
+        new BlindHoleRequest(
+            thread("2 BA"), drill, depth, depth.plus(depth), TapLead.BOTTOMING, 118));
   }
 }
