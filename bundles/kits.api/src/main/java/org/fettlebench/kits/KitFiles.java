@@ -2,9 +2,13 @@ package org.fettlebench.kits;
 
 import java.nio.file.Path;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.measure.LengthUnit;
 import org.osgi.annotation.versioning.ProviderType;
 
-/** Reads kit and seat files. What a file may say is in the suite's page on file formats. */
+/**
+ * Reads kit and seat files, and writes seat files. What a file may say is in the suite's page on
+ * file formats.
+ */
 @ProviderType
 public interface KitFiles {
   /**
@@ -32,4 +36,20 @@ public interface KitFiles {
    * @throws FaultyFileException with every fault of the file
    */
   SeatQuestion readSeat(String file, String text);
+
+  /**
+   * Reads a seat file with all that it says besides the question.
+   *
+   * @param file name for messages
+   * @param text the whole text
+   * @throws FaultyFileException with every fault of the file
+   */
+  SeatFile readSeatFile(String file, String text);
+
+  /**
+   * Writes a seat file that reads back as the same, every length to the nanometre.
+   *
+   * @param unit in which lengths are written
+   */
+  String writeSeat(SeatFile file, LengthUnit unit);
 }

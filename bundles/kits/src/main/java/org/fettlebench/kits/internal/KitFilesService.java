@@ -9,7 +9,9 @@ import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitFiles;
+import org.fettlebench.kits.SeatFile;
 import org.fettlebench.kits.internal.FaultList.At;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
@@ -51,7 +53,17 @@ public class KitFilesService implements KitFiles {
 
   @Override
   public SeatQuestion readSeat(String file, String text) {
+    return readSeatFile(file, text).question();
+  }
+
+  @Override
+  public SeatFile readSeatFile(String file, String text) {
     return read(file, text, new SeatFileReader(trade)::read);
+  }
+
+  @Override
+  public String writeSeat(SeatFile file, LengthUnit unit) {
+    return SeatFileText.of(file, unit);
   }
 
   private static <T> T read(String file, String text, Function<Section, Optional<T>> reader) {

@@ -8,7 +8,9 @@ import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
+import org.fettlebench.measure.Point;
 import org.fettlebench.threads.ScrewThread;
 
 /** Reads a seat file: one seat, what sits on it, and how its hole will be placed. */
@@ -21,8 +23,8 @@ final class SeatFileReader {
     this.fasteners = new FastenerReader(trade);
   }
 
-  /** Returns the question; empty when faults were added. */
-  Optional<SeatQuestion> read(Section file) {
+  /** Returns what the file says; empty when faults were added. */
+  Optional<SeatFile> read(Section file) {
     file.required("seat", "Begin the file with a line [seat]");
     Optional<Section> seatSection = file.table("seat");
     seatSection.ifPresent(file.reading()::unit);
@@ -32,19 +34,33 @@ final class SeatFileReader {
     file.required("hole", "Say how the hole is placed under a line [hole]");
     Optional<Hole> hole = file.table("hole").flatMap(this::hole);
     file.done();
-    return seat.isPresent() && head.isPresent() && hole.isPresent()
-        ? Optional.of(
-            new SeatQuestion(
-                seat.get(),
-                head.get(),
-                hole.get().diameter().millimetres(),
-                hole.get().errorMm(),
-                hole.get().means()))
-        : Optional.empty();
+    if (seat.isEmpty() || head.isEmpty() || hole.isEmpty()) {
+      return Optional.empty();
+    }
+    SeatQuestion question =
+        new SeatQuestion(
+            seat.get(),
+            head.get(),
+            hole.get().diameter().millimetres(),
+            hole.get().errorMm(),
+            hole.get().means());
+    return Optional.of(
+        new SeatFile(
+            question,
+            SeatReader.stations(seatSection.orElseThrow()),
+            file.table("head").map(this::named).orElse(SeatFile.Head.MEASURED),
+            hole.get().placed()));
   }
 
-  /** A hole: how large, how far out it may be expected, and why. */
-  private record Hole(Length diameter, double errorMm, String means) {}
+  private SeatFile.Head named(Section head) {
+    return head.has("thread")
+        ? new SeatFile.Head(
+            fasteners.thread(head).orElseThrow().designation(), fasteners.style(head).orElseThrow())
+        : SeatFile.Head.MEASURED;
+  }
+
+  /** A hole: how large, how far out it may be expected, why, and how it is placed. */
+  private record Hole(Length diameter, double errorMm, String means, SeatFile.Hole placed) {}
 
   private Optional<Hole> hole(Section hole) {
     Optional<Length> diameter =
@@ -55,13 +71,34 @@ final class SeatFileReader {
       hole.fault("method", "is no known way of placing a hole", "Known are " + methodIds());
     }
     double confidence = KitReader.confidence(hole).orElse(KitReader.USUAL_CONFIDENCE);
+    Optional<SeatFile.Drilled> drilled = drilled(hole);
     hole.done();
     return diameter.isPresent() && method.isPresent()
         ? Optional.of(
             new Hole(
                 diameter.get(),
                 method.get().errorRadiusMm(confidence),
-                Expected.means(method.get(), confidence)))
+                Expected.means(method.get(), confidence),
+                new SeatFile.Hole(method.get().id(), confidence, drilled)))
+        : Optional.empty();
+  }
+
+  /** The hole that is there already: all three figures, or none. */
+  private static Optional<SeatFile.Drilled> drilled(Section hole) {
+    if (!hole.has("drilled-at") && !hole.has("drilled") && !hole.has("drilled-within")) {
+      return Optional.empty();
+    }
+    hole.required("drilled-at", "Write where it is: drilled-at = [\"9 mm\", \"4 mm\"]");
+    Optional<Point> centre = Points.point(hole, "drilled-at");
+    Optional<Length> diameter =
+        hole.requiredPositive("drilled", "Write its size: drilled = \"3.2 mm\"");
+    Optional<Length> within = hole.notNegative("drilled-within");
+    return centre.isPresent() && diameter.isPresent()
+        ? Optional.of(
+            new SeatFile.Drilled(
+                centre.get(),
+                diameter.get().millimetres(),
+                within.map(Length::millimetres).orElse(0.0)))
         : Optional.empty();
   }
 

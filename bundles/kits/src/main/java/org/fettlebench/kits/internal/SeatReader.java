@@ -106,8 +106,28 @@ final class SeatReader {
   }
 
   private Optional<List<Point>> stations(Section section, String key) {
-    List<Station> stations = new ArrayList<>();
     List<Section> rows = section.tables(key);
+    List<Station> stations = rows(rows);
+    if (stations.size() < rows.size()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(StationOutline.of(stations));
+    } catch (SeatException refused) {
+      String[] said = refused.getMessage().split("; ", 2);
+      section.fault(
+          key, "cannot be an outline: " + said[0], said.length > 1 ? said[1] : "Measure again");
+      return Optional.empty();
+    }
+  }
+
+  /** Returns the stations of a seat that was read without a fault; none if it has corners. */
+  static List<Station> stations(Section section) {
+    return rows(section.tables("stations"));
+  }
+
+  private static List<Station> rows(List<Section> rows) {
+    List<Station> stations = new ArrayList<>();
     for (Section row : rows) {
       String remedy = "Write { at = \"0 mm\", near = \"4 mm\", far = \"4 mm\" }";
       row.required("at", remedy);
@@ -122,17 +142,7 @@ final class SeatReader {
             new Station(at.get().millimetres(), near.get().millimetres(), far.get().millimetres()));
       }
     }
-    if (stations.size() < rows.size()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(StationOutline.of(stations));
-    } catch (SeatException refused) {
-      String[] said = refused.getMessage().split("; ", 2);
-      section.fault(
-          key, "cannot be an outline: " + said[0], said.length > 1 ? said[1] : "Measure again");
-      return Optional.empty();
-    }
+    return stations;
   }
 
   private List<List<Point>> cavities(Section section) {

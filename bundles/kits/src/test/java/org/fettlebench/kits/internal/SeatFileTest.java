@@ -110,4 +110,80 @@ class SeatFileTest {
     String said = first.line() + ":" + first.column() + " " + first.wrong();
     assertTrue(said.startsWith(told), said);
   }
+
+  private static final String WHOLE =
+      """
+      [seat]
+      name = "lug \\"A\\" \\\\ near"
+      stations = [
+        { at = "0", near = "0.2 in", far = "5/32" },
+        { at = "11.113 mm", near = "-0.1 mm", far = "4.04 mm" },
+        { at = "1 in", near = "4 mm", far = "5 mm" },
+      ]
+      underside = [["0 mm", "-3 mm"], ["25.4 mm", "-3 mm"], ["25 mm", "5 mm"], ["0 mm", "4 mm"]]
+      cavities = [[["1 mm", "0.1 mm"], ["2 mm", "0.1 mm"], ["2 mm", "1 mm"]]]
+      centre = ["0.40001 in", "1/64"]
+      least-metal = "1.2 mm"
+      [[seat.wall]]
+      name = "barrel"
+      from = ["0 mm", "5 mm"]
+      to = ["25 mm", "5.1 mm"]
+      height = "9 mm"
+      fillet = "0.8 mm"
+      [[seat.neighbour]]
+      name = "oiler"
+      centre = ["30 mm", "4 mm"]
+      sweep = "8.001 mm"
+      """;
+
+  private static final String LISTED =
+      """
+      [head]
+      thread = "2 BA"
+      style = "small-hexagon"
+      flats-along-degrees = 12.5
+      """;
+
+  private static final String MEASURED =
+      """
+      [head]
+      title = "filed down"
+      across-flats = "0.3 in"
+      across-corners = "8.5 mm"
+      height = "3 mm"
+      """;
+
+  private static final String HOLE =
+      """
+      [hole]
+      diameter = "3/16"
+      method = "jig"
+      confidence = 0.9
+      drilled-at = ["10.3 mm", "0.5 mm"]
+      drilled = "4.1 mm"
+      drilled-within = "0.05 mm"
+      """;
+
+  @ParameterizedTest
+  @org.junit.jupiter.params.provider.EnumSource
+  void whatIsWrittenReadsBackAsTheSame(org.fettlebench.measure.LengthUnit unit) {
+    for (String head : List.of(LISTED, MEASURED)) {
+      var first =
+          Bench.FILES.readSeatFile("a", WHOLE.replace("at = \"0\"", "at = \"0 mm\"") + head + HOLE);
+      String written = Bench.FILES.writeSeat(first, unit);
+      assertEquals(first, Bench.FILES.readSeatFile("b", written), written);
+      assertEquals(3, first.stations().size());
+      assertEquals(4.1, first.hole().drilled().orElseThrow().diameterMm());
+      assertTrue(written.contains(unit.symbol() + "\""), written);
+    }
+  }
+
+  @Test
+  void aDrilledHoleNeedsItsPlaceAndSize() {
+    assertEquals(
+        List.of("12:1 [hole] has no drilled-at"),
+        faults(SEAT + LISTED + "[hole]\ndiameter = 4.8\nmethod = \"jig\"\ndrilled = 3\n").stream()
+            .map(fault -> fault.replaceAll("^\\d+:", "12:"))
+            .toList());
+  }
 }

@@ -1,0 +1,169 @@
+package org.fettlebench.kits.internal;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.StationOutline.Station;
+import org.fettlebench.kits.SeatFile;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthFormat;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.measure.Point;
+
+/** Writes a seat file that reads back as the same seat, to the nanometre. */
+final class SeatFileText {
+  private final LengthUnit unit;
+  private final StringBuilder text = new StringBuilder();
+
+  private SeatFileText(LengthUnit unit) {
+    this.unit = unit;
+  }
+
+  static String of(SeatFile file, LengthUnit unit) {
+    SeatFileText text = new SeatFileText(unit);
+    text.seat(file);
+    text.head(file);
+    text.hole(file);
+    return text.text.toString();
+  }
+
+  private void seat(SeatFile file) {
+    Seat seat = file.question().seat();
+    line("[seat]");
+    key("name", quoted(seat.name()));
+    if (file.stations().isEmpty()) {
+      key("outline", points(seat.outline()));
+    } else {
+      line("stations = [");
+      file.stations().forEach(this::station);
+      line("]");
+    }
+    seat.underside().ifPresent(below -> key("underside", points(below)));
+    if (!seat.cavities().isEmpty()) {
+      key(
+          "cavities",
+          seat.cavities().stream().map(this::points).collect(Collectors.joining(", ", "[", "]")));
+    }
+    key("centre", point(seat.intended()));
+    if (seat.leastMetalMm() > 0) {
+      key("least-metal", length(seat.leastMetalMm()));
+    }
+    seat.walls().forEach(this::wall);
+    seat.neighbours().forEach(this::neighbour);
+  }
+
+  private void station(Station station) {
+    line(
+        "  { at = %s, near = %s, far = %s },"
+            .formatted(
+                length(station.alongMm()), length(station.nearMm()), length(station.farMm())));
+  }
+
+  private void wall(Seat.Wall wall) {
+    line("");
+    line("[[seat.wall]]");
+    key("name", quoted(wall.name()));
+    key("from", point(wall.from()));
+    key("to", point(wall.to()));
+    key("height", length(wall.heightMm()));
+    if (wall.filletRadiusMm() > 0) {
+      key("fillet", length(wall.filletRadiusMm()));
+    }
+  }
+
+  private void neighbour(Seat.Neighbour other) {
+    line("");
+    line("[[seat.neighbour]]");
+    key("name", quoted(other.name()));
+    key("centre", point(other.centre()));
+    key("sweep", length(2 * other.radiusMm()));
+  }
+
+  private void head(SeatFile file) {
+    SeatedHead head = file.question().head();
+    line("");
+    line("[head]");
+    if (file.head().listed()) {
+      key("thread", quoted(file.head().thread()));
+      key("style", quoted(file.head().style()));
+    } else {
+      key("title", quoted(head.title()));
+      head.acrossFlatsMm().ifPresent(flats -> key("across-flats", length(flats)));
+      key("across-corners", length(head.sweepDiameterMm()));
+      head.heightMm().ifPresent(height -> key("height", length(height)));
+    }
+    head.flatsAlongDegrees().ifPresent(degrees -> key("flats-along-degrees", number(degrees)));
+  }
+
+  private void hole(SeatFile file) {
+    line("");
+    line("[hole]");
+    key("diameter", length(file.question().holeDiameterMm()));
+    key("method", quoted(file.hole().method()));
+    key("confidence", number(file.hole().confidence()));
+    file.hole()
+        .drilled()
+        .ifPresent(
+            drilled -> {
+              key("drilled-at", point(drilled.centre()));
+              key("drilled", length(drilled.diameterMm()));
+              key("drilled-within", length(drilled.withinMm()));
+            });
+  }
+
+  private void line(String words) {
+    text.append(words).append('\n');
+  }
+
+  private void key(String name, String value) {
+    line(name + " = " + value);
+  }
+
+  private String points(List<Point> points) {
+    return points.stream().map(this::point).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  private String point(Point point) {
+    return "[" + length(point.xMm()) + ", " + length(point.yMm()) + "]";
+  }
+
+  /** A fraction where it is one, as a person would write it; else as many digits as it takes. */
+  private String length(double mm) {
+    Length length = Length.ofMillimetres(mm);
+    if (unit == LengthUnit.MILLIMETRE) {
+      return "\"" + length + "\"";
+    }
+    String inches = LengthFormat.fraction(length).orElseGet(() -> decimal(length));
+    return "\"" + inches + " in\"";
+  }
+
+  /** A hundred-millionth of an inch is finer than the nanometre to which lengths are exact. */
+  private static String decimal(Length length) {
+    return BigDecimal.valueOf(length.nanometres())
+        .divide(BigDecimal.valueOf(Length.NM_PER_INCH), 8, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
+  /** A text of TOML: what could end or bend it is written by its number. */
+  private static String quoted(String words) {
+    StringBuilder quoted = new StringBuilder("\"");
+    for (char sign : words.toCharArray()) {
+      if (sign == '"' || sign == '\\') {
+        quoted.append('\\').append(sign);
+      } else if (sign < ' ' || sign == 0x7f) {
+        quoted.append(String.format("\\u%04x", (int) sign));
+      } else {
+        quoted.append(sign);
+      }
+    }
+    return quoted.append('"').toString();
+  }
+}
