@@ -9,29 +9,58 @@ import org.fettlebench.tables.Source;
  * @param id as written in files, such as {@code scribe-and-dot}
  * @param title for people
  * @param steps in order, in words
- * @param sigmaPerAxisMm standard deviation of the position error along x and along y
- * @param source of that figure
+ * @param law where its holes land: the sum of what the steps bring
+ * @param source of the method and, where its parts have none of their own, of its figures
  */
 public record HoleMethod(
-    String id, String title, List<String> steps, double sigmaPerAxisMm, Source source) {
-  /** Copies what could change, refuses a spread that is not positive. */
+    String id, String title, List<String> steps, PositionLaw law, Source source) {
+  /** What a single law is the law of, when the steps have none of their own. */
+  public static final String WHOLE = "the whole method";
+
+  /** Copies what could change. */
   public HoleMethod {
     steps = List.copyOf(steps);
-    if (!(sigmaPerAxisMm > 0 && Double.isFinite(sigmaPerAxisMm))) {
-      throw new SeatException("method " + id + ": sigma " + sigmaPerAxisMm + " mm is not above 0");
-    }
   }
 
   /**
-   * Returns the radius of position error not exceeded at a confidence: sigma sqrt(-2 ln(1 - c)),
-   * the Rayleigh quantile of a round bivariate normal error.
+   * Makes a method of which only the whole error is known, normal and the same along x and y.
+   *
+   * @param sigmaPerAxisMm standard deviation along x and along y
+   * @throws SeatException if the spread is not above 0
+   */
+  public HoleMethod(
+      String id, String title, List<String> steps, double sigmaPerAxisMm, Source source) {
+    this(id, title, steps, whole(id, sigmaPerAxisMm, source), source);
+  }
+
+  private static PositionLaw whole(String id, double sigmaMm, Source source) {
+    if (!(sigmaMm > 0 && Double.isFinite(sigmaMm))) {
+      throw new SeatException("method " + id + ": sigma " + sigmaMm + " mm is not above 0");
+    }
+    return PositionLaw.round(WHOLE, sigmaMm, source);
+  }
+
+  /** Returns the same method with another law, such as one that was measured. */
+  public HoleMethod withLaw(PositionLaw other, Source from) {
+    return new HoleMethod(id, title, steps, other, from);
+  }
+
+  /**
+   * Returns the standard deviation of the position error per axis: the root of the mean of the
+   * variances along x and along y, without an offset.
+   */
+  public double sigmaPerAxisMm() {
+    return law.sigmaPerAxisMm();
+  }
+
+  /**
+   * Returns the radius of position error not exceeded at a confidence: for a round normal error
+   * sigma sqrt(-2 ln(1 - c)), else by integration.
    *
    * @param confidence between 0 and 1, both excluded
+   * @throws SeatException if the confidence is outside
    */
   public double errorRadiusMm(double confidence) {
-    if (!(confidence > 0 && confidence < 1)) {
-      throw new SeatException("confidence " + confidence + " is outside 0 to 1");
-    }
-    return sigmaPerAxisMm * Math.sqrt(-2 * Math.log1p(-confidence));
+    return law.radiusMm(confidence);
   }
 }

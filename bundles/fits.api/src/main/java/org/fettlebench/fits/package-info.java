@@ -27,15 +27,20 @@
  * org.fettlebench.fits.SeatException} that names the corner, the value and the remedy. {@link
  * org.fettlebench.fits.StationOutline} turns measured widths into an outline.
  *
+ * <p>A {@link org.fettlebench.fits.PositionLaw} says where a hole lands, seen from its aim: the sum
+ * of an {@link org.fettlebench.fits.ErrorLaw} for each step and of an offset. It gives the chance
+ * of landing in a region such as the allowed centres, and the radius held at a confidence.
+ *
  * <p>{@link org.fettlebench.fits.HoleMethods} lists ways of placing a hole from tables of kind
  * {@code hole-methods}: columns {@code id}, {@code title}, {@code steps} (parted by {@code |}) and
- * {@code sigma_mm}, the standard deviation of the error along x and along y. {@link
- * org.fettlebench.fits.SeatDrawings} draws an answer. All three are found as services.
+ * {@code sigma_mm}, the standard deviation of the error along x and along y, or {@code laws_mm}, a
+ * law for each step. {@link org.fettlebench.fits.SeatDrawings} draws an answer. All three are found
+ * as services.
  *
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.fits;
 
 import org.osgi.annotation.bundle.Export;

@@ -7,12 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.stream.Stream;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.Table;
-import org.fettlebench.tables.TableFormatException;
 import org.fettlebench.tables.Tables;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -64,7 +62,7 @@ public final class HoleMethodTable implements HoleMethods {
       try {
         List<HoleMethod> methods = new ArrayList<>();
         for (Table.Row row : table.rows()) {
-          methods.add(method(row));
+          methods.add(MethodRow.read(row));
         }
         methods.forEach(method -> byId.putIfAbsent(method.id(), method));
       } catch (RuntimeException fault) {
@@ -74,21 +72,6 @@ public final class HoleMethodTable implements HoleMethods {
     return byId.values().stream()
         .sorted(Comparator.comparingDouble(HoleMethod::sigmaPerAxisMm).reversed())
         .toList();
-  }
-
-  private static HoleMethod method(Table.Row row) {
-    double sigma = row.requiredLength("sigma_mm").millimetres();
-    if (!(sigma > 0)) {
-      throw new TableFormatException(
-          "line " + row.line(),
-          List.of("column sigma_mm: " + SeatGuard.mm(sigma) + " is not above 0"));
-    }
-    return new HoleMethod(
-        row.requiredText("id"),
-        row.requiredText("title"),
-        Stream.of(row.requiredText("steps").split("\\|")).map(String::strip).toList(),
-        sigma,
-        row.source());
   }
 
   private static Object owner(BundleContext context, Table table) {
