@@ -16,6 +16,12 @@ public interface WorkMaterials {
    */
   Optional<WorkMaterial> find(String name);
 
+  /**
+   * Returns the material whose figures stand in where a table has none for the one asked, such as
+   * bronze for gunmetal; whoever shows them says so.
+   */
+  Optional<WorkMaterial> standIn(WorkMaterial material);
+
   /** Returns materials of which a name holds one of the words written; all if none does. */
   List<WorkMaterial> near(String name);
 }

@@ -6,8 +6,10 @@
  *
  * <h2>Tables of kind {@code work-materials}</h2>
  *
- * <p>Columns {@code id}, {@code name} and {@code aliases}: other names, parted by semicolons. Of
- * two materials with one id, and of two with one name, a club's goes before the suite's own.
+ * <p>Columns {@code id}, {@code name} and {@code aliases}: other names, parted by semicolons;
+ * {@code taken_as} (may be blank): id of the material that stands in where a table has no figures
+ * for this one. Of two materials with one id, and of two with one name, a club's goes before the
+ * suite's own.
  *
  * <pre>
  * # kind: work-materials
@@ -15,8 +17,8 @@
  * # title: What our foundry pours
  * # source: club note
  * # standing: measured by the club
- * id,name,aliases
- * hard-iron,hard grey iron,gi-hard; clinker iron
+ * id,name,aliases,taken_as
+ * hard-iron,hard grey iron,gi-hard; clinker iron,cast-iron
  * </pre>
  */
 @Export

@@ -15,7 +15,7 @@ import org.osgi.framework.BundleContext;
  * What one kind of table was read as, kept until the tables change. A table that cannot be read is
  * reported and left out; the others stay.
  */
-final class Kept<T> {
+public final class Kept<T> {
   private final Tables tables;
   private final String kind;
   private final Function<Table, T> reader;
@@ -24,7 +24,13 @@ final class Kept<T> {
   // Read when first asked for: a start asks for few kinds.
   private List<T> read;
 
-  Kept(
+  /**
+   * Reads the tables of a kind.
+   *
+   * @param reader of one table; throws when it is faulty
+   * @param faulty told of each table that cannot be used
+   */
+  public Kept(
       Tables tables,
       String kind,
       Function<Table, T> reader,
@@ -36,7 +42,7 @@ final class Kept<T> {
   }
 
   /** Returns what the sound tables were read as: the suite's own first. */
-  synchronized List<T> now() {
+  public synchronized List<T> now() {
     // The revision is taken before the tables, so a change in between is read again next time.
     long current = tables.revision();
     if (read == null || current != revision) {
@@ -47,7 +53,7 @@ final class Kept<T> {
   }
 
   /** Returns the same with what modules add before the suite's own, for tables that replace. */
-  List<T> modulesFirst() {
+  public List<T> modulesFirst() {
     List<T> reversed = new ArrayList<>(now());
     Collections.reverse(reversed);
     return reversed;
@@ -66,7 +72,8 @@ final class Kept<T> {
   }
 
   /** Returns a place for faults that finds the module of a table. */
-  static BiConsumer<Table, RuntimeException> reportingTo(Faults faults, BundleContext context) {
+  public static BiConsumer<Table, RuntimeException> reportingTo(
+      Faults faults, BundleContext context) {
     return (table, fault) ->
         faults.report(owner(context, table), "reading " + table.kind() + " " + table.id(), fault);
   }

@@ -10,7 +10,7 @@ import org.fettlebench.tables.Table;
 import org.fettlebench.tables.TableFormatException;
 
 /** Reads the rows of a table, so that all faults of it are named at once. */
-final class RowFaults {
+public final class RowFaults {
   private RowFaults() {}
 
   /**
@@ -18,7 +18,7 @@ final class RowFaults {
    *
    * @throws TableFormatException with the faults of all rows
    */
-  static <R> List<R> read(Table table, Function<Table.Row, R> reader) {
+  public static <R> List<R> read(Table table, Function<Table.Row, R> reader) {
     List<R> read = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (Table.Row row : table.rows()) {
@@ -35,12 +35,12 @@ final class RowFaults {
   }
 
   /** Returns a length that stands in the column of millimetres or that of inches. */
-  static Optional<Length> either(Table.Row row, String name) {
+  public static Optional<Length> either(Table.Row row, String name) {
     return row.length(name + "_mm").or(() -> row.length(name + "_in"));
   }
 
   /** Returns a length above nothing that must stand in one of the two columns. */
-  static Length needed(Table.Row row, String name) {
+  public static Length needed(Table.Row row, String name) {
     Length length =
         either(row, name).orElseThrow(() -> fault(row, name + "_mm or " + name + "_in is missing"));
     if (!length.isPositive()) {
@@ -50,7 +50,7 @@ final class RowFaults {
   }
 
   /** Returns a number within a range. */
-  static double within(Table.Row row, String column, double above, double most) {
+  public static double within(Table.Row row, String column, double above, double most) {
     BigDecimal number = row.requiredNumber(column);
     double value = number.doubleValue();
     if (!(value > above && value <= most)) {
@@ -60,7 +60,8 @@ final class RowFaults {
     return value;
   }
 
-  static TableFormatException fault(Table.Row row, String what) {
+  /** Returns a fault that names the line of a row. */
+  public static TableFormatException fault(Table.Row row, String what) {
     return new TableFormatException("line " + row.line(), List.of(what));
   }
 }

@@ -11,6 +11,10 @@ import org.fettlebench.tables.Table;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.internal.risk.TapRiskService;
+import org.fettlebench.tooling.internal.speed.SpeedService;
+import org.fettlebench.tooling.internal.work.WorkRegistry;
+import org.fettlebench.tooling.work.WorkMaterial;
 
 /** The shipped drills, lists and threads, without a framework. */
 final class OurTooling {
@@ -25,7 +29,10 @@ final class OurTooling {
           Stream.of(
                   "drills-metric,drills-fractional,drills-number,drills-letter,clearance-metric,"
                       + "clearance-unified,clearance-ba,clearance-whitworth,thread-percent,"
-                      + "drill-oversize,blind-holes",
+                      + "drill-oversize,blind-holes,work-materials,speeds-drill-etantdonnes,"
+                      + "speeds-drill-machinistpost,speeds-drill-docslib,speeds-ream-protocutter,"
+                      + "speeds-tap-london,speeds-tap-lavallee,speed-factors,tap-resistance,"
+                      + "tap-coefficients,tap-cores",
                   "ba,me,bsb,bsw,bsf,metric-coarse,metric-fine,unc,unf,unef,g,limits-iso-965,"
                       + "limits-iso-228")
               .flatMap(names -> Arrays.stream(names.split(",")))
@@ -36,7 +43,15 @@ final class OurTooling {
   static final DrillRegistry DRILLS = new DrillRegistry(TABLES, NO_FAULTS);
   static final HoleChoice HOLES = new HoleChoice(TABLES, THREADS, NO_FAULTS);
 
+  static final WorkRegistry MATERIALS = new WorkRegistry(TABLES, NO_FAULTS);
+  static final SpeedService SPEEDS = new SpeedService(TABLES, MATERIALS, NO_FAULTS);
+  static final TapRiskService RISKS = new TapRiskService(TABLES, MATERIALS, NO_FAULTS);
+
   private OurTooling() {}
+
+  static WorkMaterial material(String name) {
+    return MATERIALS.find(name).orElseThrow(() -> new AssertionError("no material " + name));
+  }
 
   static ScrewThread thread(String designation) {
     return THREADS

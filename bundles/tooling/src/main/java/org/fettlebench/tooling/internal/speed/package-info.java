@@ -1,0 +1,2 @@
+/** Spindle speeds out of tables; reached through {@code SpindleSpeeds}. */
+package org.fettlebench.tooling.internal.speed;
