@@ -1,12 +1,13 @@
 /**
- * What a club keeps: its stock, who has what on loan, and its kit files. Answers "what have we, how
- * many, where, and who took it?"
+ * What a club keeps: its stock, who has what on loan, its kit files, and how far its holes were
+ * out. Answers "what have we, how many, where, who took it, and how well do we drill?"
  *
- * <p>Two services, {@link org.fettlebench.club.Stock} and {@link org.fettlebench.club.KitShelf},
- * over plain records. The records name things as the trade does (a thread by its designation, a
- * style by its word) and know nothing of threads or seats themselves. Lengths are {@link
- * org.fettlebench.measure.Length}: exact in nanometres, so that 1/64 in comes back as 1/64 in.
- * Quantities are whole things. Moments are kept to the millisecond.
+ * <p>Three services, {@link org.fettlebench.club.Stock}, {@link org.fettlebench.club.KitShelf} and
+ * {@link org.fettlebench.club.MeasuredErrors}, over plain records. The records name things as the
+ * trade does (a thread by its designation, a style by its word) and know nothing of threads or
+ * seats themselves. Lengths are {@link org.fettlebench.measure.Length}: exact in nanometres, so
+ * that 1/64 in comes back as 1/64 in. Quantities are whole things. Moments are kept to the
+ * millisecond.
  *
  * <p>Records check themselves when they are made and take the blanks off the ends of their words:
  * one line each, none longer than said beside it. What the books do not allow ends in a {@link
@@ -18,7 +19,7 @@
  * check.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.club;
 
 import org.osgi.annotation.bundle.Export;

@@ -1,6 +1,7 @@
 package org.fettlebench.sample.club;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.mockito.Mockito.mock;
 
@@ -99,7 +100,7 @@ class ExtendingGuideTest {
         found.add(table);
       }
     }
-    assertEquals(1, found.size(), "tables of kind " + kind + " on the page");
+    assertFalse(found.isEmpty(), "tables of kind " + kind + " on the page");
     return found;
   }
 
@@ -119,12 +120,15 @@ class ExtendingGuideTest {
   }
 
   @Test
-  void theHoleMethodIsAMethod() throws Exception {
+  void theHoleMethodsAreMethods() throws Exception {
     HoleMethodTable methods =
         new HoleMethodTable(
             mock(BundleContext.class), FixedTables.of(tables("hole-methods")), NONE);
     assertEquals(0.025, methods.find("club-mill").orElseThrow().sigmaPerAxisMm());
     assertEquals(3, methods.find("club-mill").orElseThrow().steps().size());
+    // 0.05 normal and a circle of 0.03, whose variance per axis is a quarter of its square.
+    assertEquals(
+        Math.sqrt(0.0025 + 0.0009 / 4), methods.find("fly").orElseThrow().sigmaPerAxisMm(), 1e-12);
   }
 
   @Test
