@@ -20,10 +20,10 @@ class PositionZonesTest {
     double result = row.getDouble(11);
     double got =
         switch (row.getString(2)) {
-          case "fixed, equal" ->
-              PositionZones.fixedEachMm(row.getDouble(4), row.getDouble(3), 1);
+          case "fixed, equal" -> PositionZones.fixedEachMm(row.getDouble(4), row.getDouble(3), 1);
           case "largest clearance hole under head" ->
-              // The page gives neither screw nor head; a 1/4 in screw of 0.424 in across flats does.
+              // The page gives neither screw nor head; a 1/4 in screw of 0.424 in across flats
+              // does.
               PositionZones.largestUnderHeadMm(0.25, 0.424);
           default -> throw new IllegalArgumentException(row.getString(2));
         };
@@ -64,8 +64,8 @@ class PositionZonesTest {
     assertEquals(hole, PositionZones.holeMm(fastener, each, each, leaning), 1e-12);
     assertEquals(each, PositionZones.fixedClearanceMm(hole, fastener, each, leaning), 1e-12);
     assertEquals(each, PositionZones.fixedTappedMm(hole, fastener, each, leaning), 1e-12);
-    double left = PositionZones.fixedClearanceMm(hole, fastener, 0.05, leaning);
-    assertEquals(hole, PositionZones.holeMm(fastener, left, 0.05, leaning), 1e-12);
+    double left = PositionZones.fixedClearanceMm(hole, fastener, 0.01, leaning);
+    assertEquals(hole, PositionZones.holeMm(fastener, left, 0.01, leaning), 1e-12);
     assertEquals(
         hole,
         PositionZones.holeMm(fastener, PositionZones.floatingMm(hole, fastener), 0, 1),

@@ -229,7 +229,8 @@ final class Motion {
 
   /**
    * How far the lack may lie below its tangents: a hole's distance bends downwards by no more than
-   * a quarter of itself per turn squared (taken twice), where its gap runs nearly along its own direction.
+   * a quarter of itself per turn squared (taken twice), where its gap runs nearly along its own
+   * direction.
    */
   private double departure() {
     double width = rightTurn - leftTurn;
