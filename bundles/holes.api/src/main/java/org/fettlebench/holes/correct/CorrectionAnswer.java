@@ -13,7 +13,8 @@ import org.fettlebench.measure.Point;
  * @param errorMm radius of position error: from the target to the hole's centre
  * @param error the way in which the hole is out; empty when it is not out at all
  * @param curableMm largest radius of position error that filing could cure; may be negative
- * @param filing how to file; present when {@code outcome} is one of the two that file
+ * @param filing how to file to the target; present when the hole is out and filing can cure it,
+ *     even when it may be left
  * @param waysOut what remains possible besides filing to the target, the least trouble first, each
  *     worked out again before it is offered
  * @param asIs the seat with the hole where it is; present when the question has a seat
@@ -73,6 +74,7 @@ public record CorrectionAnswer(
    * @param between a drill at hand to open out with first, that cleans the filing up and still
    *     leaves the clean-up margin: measure again after it, and what is left can be filed once more
    * @param finish the drill of the finished size; empty when it is not at hand
+   * @param after the seat with the hole filed to the target; present when the question has a seat
    */
   public record Filing(
       Direction towards,
@@ -83,7 +85,8 @@ public record CorrectionAnswer(
       double lastCutMm,
       Optional<Cutter> file,
       Optional<Cutter> between,
-      Optional<Cutter> finish) {}
+      Optional<Cutter> finish,
+      Optional<SeatAnswer> after) {}
 
   /**
    * Something that remains possible.

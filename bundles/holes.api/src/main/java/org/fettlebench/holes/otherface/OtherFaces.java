@@ -22,4 +22,12 @@ public interface OtherFaces {
    * @param unit of the figures
    */
   Drawing draw(FaceMark mark, LengthUnit unit);
+
+  /**
+   * Draws the upper face to scale as it is seen before the part is turned, with the same corner
+   * numbers, so that both pictures can be held against the part.
+   *
+   * @param unit of the figures
+   */
+  Drawing drawAbove(FaceMark mark, LengthUnit unit);
 }

@@ -1,0 +1,111 @@
+package org.fettlebench.holes.internal.correct;
+
+import java.util.List;
+import org.fettlebench.drawing.Drawing;
+import org.fettlebench.drawing.Item;
+import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Tone;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.holes.correct.CorrectionAnswer;
+import org.fettlebench.holes.correct.CorrectionAnswer.Filing;
+import org.fettlebench.holes.correct.CorrectionQuestion;
+import org.fettlebench.holes.internal.Outline;
+import org.fettlebench.holes.internal.Say;
+import org.fettlebench.holes.internal.Sketch;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.measure.Point;
+
+/** Draws the face with the hole as found, its target, and an arrow to the side to file. */
+final class FacePicture {
+  private final CorrectionAnswer answer;
+  private final CorrectionQuestion question;
+  private final LengthUnit unit;
+  private final Sketch sketch = new Sketch();
+
+  FacePicture(CorrectionAnswer answer, LengthUnit unit) {
+    this.answer = answer;
+    this.question = answer.question();
+    this.unit = unit;
+  }
+
+  Drawing draw() {
+    question.around().seat().ifPresent(this::part);
+    Point found = question.found().centre();
+    double radius = question.found().diameterMm() / 2;
+    sketch.disc(Tone.EMPTY, found, radius);
+    sketch.circle(LineKind.OUTLINE, found, radius);
+    sketch.circle(LineKind.HIDDEN, question.target(), question.finishDiameterMm() / 2);
+    sketch.centreLines(question.target(), question.finishDiameterMm() * 0.8);
+    sketch.marker(question.target(), Item.Mark.CROSS);
+    sketch.marker(found, Item.Mark.SALTIRE);
+    answer.filing().ifPresent(this::arrow);
+    return sketch.drawing(title(), 0.15 * question.finishDiameterMm());
+  }
+
+  private String title() {
+    return answer
+        .error()
+        .map(
+            way ->
+                "the face: hole out by "
+                    + Say.figure(answer.errorMm(), unit)
+                    + " towards "
+                    + way
+                    + ", "
+                    + answer.outcome().word())
+        .orElse("the face: hole on target");
+  }
+
+  private void part(SeatQuestion seatQuestion) {
+    Seat seat = seatQuestion.seat();
+    sketch.area(Tone.PART, seat.outline());
+    seat.cavities().forEach(hollow -> sketch.path(LineKind.HIDDEN, hollow, true));
+    sketch.path(LineKind.OUTLINE, seat.outline(), true);
+    seat.walls()
+        .forEach(
+            wall -> {
+              sketch.line(LineKind.GOVERNING, wall.from(), wall.to());
+              sketch.label(middle(wall.from(), wall.to()), wall.name(), Item.Side.ABOVE, false);
+            });
+    corners(Outline.of("outline", seat.outline()));
+    sketch.circle(LineKind.CENTRE, question.target(), seatQuestion.head().sweepDiameterMm() / 2);
+  }
+
+  private static Point middle(Point a, Point b) {
+    return new Point((a.xMm() + b.xMm()) / 2, (a.yMm() + b.yMm()) / 2);
+  }
+
+  private void corners(Outline outline) {
+    double middle = (outline.box().getMinX() + outline.box().getMaxX()) / 2;
+    for (int corner = 1; corner <= outline.edges(); corner++) {
+      Point at = outline.start(corner);
+      Item.Side side = at.xMm() < middle ? Item.Side.LEFT : Item.Side.RIGHT;
+      sketch.label(at, Integer.toString(corner), side, false);
+    }
+  }
+
+  /** The arrow stands outside the hole and points at the side to file, as one would point at it. */
+  private void arrow(Filing filing) {
+    Point found = question.found().centre();
+    double radius = question.found().diameterMm() / 2;
+    double finish = question.finishDiameterMm();
+    double ux = filing.towards().dx();
+    double uy = filing.towards().dy();
+    Point rim = found.moved(radius * ux, radius * uy);
+    Point start = found.moved(-0.5 * radius * ux, -0.5 * radius * uy);
+    sketch.arrow(LineKind.OUTLINE, start, rim, 0.12 * finish);
+    Point words = found.moved((radius + 0.6 * finish) * ux, (radius + 0.6 * finish) * uy);
+    sketch.path(LineKind.THIN, List.of(rim, words), false);
+    Item.Side side = Math.abs(ux) > 0.3 ? sideways(ux) : upwards(uy);
+    sketch.label(words, "file " + Say.figure(filing.deepestMm(), unit) + " here", side, true);
+  }
+
+  private static Item.Side sideways(double ux) {
+    return ux > 0 ? Item.Side.RIGHT : Item.Side.LEFT;
+  }
+
+  private static Item.Side upwards(double uy) {
+    return uy > 0 ? Item.Side.ABOVE : Item.Side.BELOW;
+  }
+}

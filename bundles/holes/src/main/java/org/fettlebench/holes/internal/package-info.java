@@ -1,0 +1,2 @@
+/** What the packages below share. */
+package org.fettlebench.holes.internal;
