@@ -83,6 +83,14 @@ public interface Stock {
   Movement undo(long movementId, String member);
 
   /**
+   * Undoes several movements in the given order, all or none.
+   *
+   * @return a counter-entry for each, in their order
+   * @throws ClubException as for one
+   */
+  List<Movement> undoAll(List<Long> movementIds, String member);
+
+  /**
    * Lends things to a member. They still belong to the line but are not present.
    *
    * @throws ClubException if no member is named, the quantity is not above nothing, fewer are

@@ -1,7 +1,9 @@
 package org.fettlebench.club;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Equal things in one place.
@@ -11,8 +13,7 @@ import java.util.Optional;
  * @param place where, as a path such as {@code Cabinet / Drawer 3}
  * @param condition good, worn
  * @param quantity how many belong here: the sum of the line's movements, never below nothing
- * @param lent how many of them are out on loan
- * @param holder who has those, and until when, in words; empty when none is out
+ * @param loans who has how many of them, and until when; what is due first before the rest
  * @param lowMark how many should always be there; empty when not set
  */
 public record StockLine(
@@ -21,8 +22,7 @@ public record StockLine(
     String place,
     Condition condition,
     int quantity,
-    int lent,
-    String holder,
+    List<Loan> loans,
     Optional<Integer> lowMark) {
 
   /**
@@ -34,10 +34,11 @@ public record StockLine(
     Objects.requireNonNull(goods, "goods");
     Objects.requireNonNull(condition, "condition");
     Objects.requireNonNull(place, "place");
-    Objects.requireNonNull(holder, "holder");
     Objects.requireNonNull(lowMark, "lowMark");
     quantity = Words.notBelowNothing("the quantity of " + goods.name(), quantity);
-    if (!(lent >= 0 && lent <= quantity)) {
+    loans = List.copyOf(loans);
+    int lent = lent(loans);
+    if (!(lent <= quantity)) {
       throw new ClubException(
           "%d of %s are lent, but %d belong to %s".formatted(lent, goods.name(), quantity, place));
     }
@@ -51,8 +52,22 @@ public record StockLine(
     WORN
   }
 
+  /** Returns how many are out on loan. */
+  public int lent() {
+    return lent(loans);
+  }
+
+  private static int lent(List<Loan> loans) {
+    return loans.isEmpty() ? 0 : loans.stream().mapToInt(Loan::quantity).sum();
+  }
+
+  /** Returns who has those, and until when, in words; empty when none is out. */
+  public String holder() {
+    return loans.stream().map(Loan::words).collect(Collectors.joining("; "));
+  }
+
   /** Returns how many are in their place now: what belongs here less what is lent. */
   public int present() {
-    return quantity - lent;
+    return quantity - lent();
   }
 }

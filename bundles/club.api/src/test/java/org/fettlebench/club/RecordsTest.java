@@ -1,9 +1,13 @@
 package org.fettlebench.club;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.fettlebench.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -33,7 +37,7 @@ class RecordsTest {
 
   private static StockLine line(int quantity, int lent) {
     return new StockLine(
-        1, named("pin"), "Bench", StockLine.Condition.GOOD, quantity, lent, "", Optional.empty());
+        1, named("pin"), "Bench", StockLine.Condition.GOOD, quantity, lent(lent), Optional.empty());
   }
 
   @Test
@@ -82,7 +86,6 @@ class RecordsTest {
     assertEquals(2, line(5, 3).present());
     assertEquals(0, line(3, 3).present());
     assertThrows(ClubException.class, () -> line(-1, 0));
-    assertThrows(ClubException.class, () -> line(1, -1));
   }
 
   @Test
@@ -96,5 +99,32 @@ class RecordsTest {
 
   private static void assertRefused(String words, Executable act) {
     assertEquals(words, assertThrows(ClubException.class, act).getMessage());
+  }
+
+  private static List<Loan> lent(int quantity) {
+    return quantity == 0
+        ? List.of()
+        : List.of(new Loan("Ann Hall", quantity, Optional.of(LocalDate.of(2026, 5, 3))));
+  }
+
+  @Test
+  void loansAreToldInWords() {
+    List<Loan> loans = List.of(lent(2).get(0), new Loan(" Tom Reed ", 1, Optional.empty()));
+    StockLine line =
+        new StockLine(
+            1, named("pin"), "Bench", StockLine.Condition.GOOD, 4, loans, Optional.empty());
+    assertEquals(3, line.lent());
+    assertEquals(1, line.present());
+    assertEquals("Ann Hall (2) until 3 May 2026; Tom Reed", line.holder());
+    assertThrows(ClubException.class, () -> new Loan(" ", 1, Optional.empty()));
+    assertThrows(ClubException.class, () -> new Loan("Ann", 0, Optional.empty()));
+  }
+
+  @Test
+  void aLoanIsOverdueFromTheDayAfterItIsDue() {
+    Loan loan = lent(1).get(0);
+    assertFalse(loan.overdue(LocalDate.of(2026, 5, 3)));
+    assertTrue(loan.overdue(LocalDate.of(2026, 5, 4)));
+    assertFalse(new Loan("Ann", 1, Optional.empty()).overdue(LocalDate.MAX));
   }
 }

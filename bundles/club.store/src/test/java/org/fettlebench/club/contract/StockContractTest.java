@@ -75,8 +75,7 @@ public abstract class StockContractTest extends StoreContract {
             "Bench / Rack",
             StockLine.Condition.WORN,
             3,
-            0,
-            "",
+            List.of(),
             Optional.of(2)),
         line);
     assertEquals(List.of(line), stock().lines());
@@ -84,6 +83,24 @@ public abstract class StockContractTest extends StoreContract {
     assertEquals("from the fair", movement.note());
     assertEquals(List.of("Ann Turner"), stock().members());
     assertEquals(List.of("Bench / Rack"), stock().places());
+  }
+
+  @Test
+  void severalMovementsAreUndoneTogetherOrNotAtAll() {
+    Stock stock = stock();
+    List<Movement> both =
+        stock.receive(
+            List.of(receipt(screw(SCREW), DRAWER, 4), receipt(screw("other " + SCREW), DRAWER, 3)),
+            "",
+            "");
+    List<Long> ids = both.stream().map(Movement::id).toList();
+    stock.take(both.get(1).lineId(), 1, "", "");
+    assertThrows(ClubException.class, () -> stock.undoAll(ids, "Ann"));
+    assertEquals(4, stock.line(both.get(0).lineId()).orElseThrow().quantity());
+    stock.putBack(both.get(1).lineId(), 1, "", "");
+    List<Movement> undone = stock.undoAll(ids, "Ann");
+    assertEquals(List.of(-4, -3), undone.stream().map(Movement::quantity).toList());
+    assertTrue(stock.lines().stream().allMatch(line -> line.quantity() == 0));
   }
 
   @Test

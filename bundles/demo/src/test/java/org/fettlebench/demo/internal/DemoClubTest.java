@@ -130,7 +130,8 @@ class DemoClubTest {
     assertEquals(lines, club.lines.size());
     assertEquals(1, club.receivings);
     assertTrue(
-        club.lines.stream().anyMatch(line -> line.holder().equals("Member 12 until 2026-01-24")));
+        club.lines.stream()
+            .anyMatch(line -> line.holder().equals("Member 12 until 24 January 2026")));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Movement;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.Stock;
@@ -71,8 +72,7 @@ final class PaperClub {
               receipt.place(),
               receipt.condition(),
               receipt.quantity(),
-              0,
-              "",
+              List.of(),
               receipt.lowMark()));
     }
     return List.of();
@@ -80,8 +80,7 @@ final class PaperClub {
 
   private Object lend(long id, int quantity, Object member, Object due) {
     StockLine line = lines.get((int) id - 1);
-    String until =
-        ((Optional<?>) due).map(LocalDate.class::cast).map(day -> " until " + day).orElse("");
+    Optional<LocalDate> until = ((Optional<?>) due).map(LocalDate.class::cast);
     lines.set(
         (int) id - 1,
         new StockLine(
@@ -90,8 +89,7 @@ final class PaperClub {
             line.place(),
             line.condition(),
             line.quantity(),
-            quantity,
-            member + until,
+            List.of(new Loan(member.toString(), quantity, until)),
             line.lowMark()));
     return null;
   }

@@ -81,8 +81,7 @@ final class Bench {
               receipt.place(),
               receipt.condition(),
               receipt.quantity(),
-              0,
-              "",
+              List.of(),
               Optional.empty()));
     }
     return new Holdings(lines);

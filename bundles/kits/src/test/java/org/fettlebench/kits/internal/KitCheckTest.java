@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.Finding;
@@ -203,8 +204,7 @@ class KitCheckTest {
             tap.place(),
             tap.condition(),
             1,
-            1,
-            "Member 12",
+            List.of(new Loan("Member 12", 1, Optional.empty())),
             Optional.empty()));
     KitReport report =
         Bench.check((c, d, t) -> {}).check(Bench.FILES.readKit("a", kit), new Holdings(lines));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.club.Goods;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.measure.Length;
 
@@ -15,7 +16,7 @@ import org.fettlebench.measure.Length;
 final class Lines {
   private static final String SELECT =
       "SELECT l.id, l.kind, l.name, l.thread, l.style, l.diameter_nm, l.length_nm, l.material,"
-          + " p.path, l.fitness, l.quantity, l.lent, l.low_mark"
+          + " p.path, l.fitness, l.quantity, l.low_mark"
           + " FROM stock_line l JOIN place p ON p.id = l.place_id ";
 
   private static final Comparator<StockLine> ORDER =
@@ -28,22 +29,21 @@ final class Lines {
   private Lines() {}
 
   static List<StockLine> all(Transaction transaction) throws SQLException {
-    Map<Long, String> holders = Loans.holders(transaction);
-    List<StockLine> lines = new ArrayList<>(transaction.all(SELECT, row -> line(row, holders)));
+    Map<Long, List<Loan>> loans = Loans.byLine(transaction);
+    List<StockLine> lines = new ArrayList<>(transaction.all(SELECT, row -> line(row, loans)));
     // Sorted here: the engine would sort a hundred thousand lines through its own files.
     lines.sort(ORDER);
     return List.copyOf(lines);
   }
 
   static Optional<StockLine> find(Transaction transaction, long id) throws SQLException {
-    Map<Long, String> holders = Loans.holders(transaction, id);
-    return transaction.first(SELECT + "WHERE l.id = ?", row -> line(row, holders), id);
+    Map<Long, List<Loan>> loans = Loans.byLine(transaction, id);
+    return transaction.first(SELECT + "WHERE l.id = ?", row -> line(row, loans), id);
   }
 
-  private static StockLine line(ResultSet row, Map<Long, String> holders) throws SQLException {
+  private static StockLine line(ResultSet row, Map<Long, List<Loan>> loans) throws SQLException {
     long id = row.getLong(1);
-    int lent = row.getInt(12);
-    int lowMark = row.getInt(13);
+    int lowMark = row.getInt(12);
     Optional<Integer> mark = row.wasNull() ? Optional.empty() : Optional.of(lowMark);
     return new StockLine(
         id,
@@ -51,8 +51,7 @@ final class Lines {
         row.getString(9),
         StockLine.Condition.valueOf(row.getString(10)),
         row.getInt(11),
-        lent,
-        lent == 0 ? "" : holders.getOrDefault(id, ""),
+        loans.getOrDefault(id, List.of()),
         mark);
   }
 

@@ -5,18 +5,15 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fettlebench.club.Loan;
 
 /** The table of loans. A loan that is over stays in it, with the moment of its return. */
 final class Loans {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
   private static final String INSERT =
       "INSERT INTO loan (id, line_id, member_id, quantity, lent_ms, due, returned_ms)"
           + " VALUES (?, ?, ?, ?, ?, ?, ?)";
@@ -24,39 +21,39 @@ final class Loans {
       "SELECT o.id, o.line_id, m.name, o.quantity, o.lent_ms, o.due"
           + " FROM loan o JOIN member m ON m.id = o.member_id WHERE o.returned_ms IS NULL ";
 
-  private static final Comparator<Loan> DUE_FIRST =
-      Comparator.comparing((Loan loan) -> loan.due().orElse(LocalDate.MAX)).thenComparing(Loan::id);
+  private static final Comparator<OpenLoan> DUE_FIRST =
+      Comparator.comparing((OpenLoan loan) -> loan.due().orElse(LocalDate.MAX))
+          .thenComparing(OpenLoan::id);
 
   /** One that is not over. */
-  record Loan(
+  record OpenLoan(
       long id, long lineId, String member, int quantity, long lentMs, Optional<LocalDate> due) {
-    private String words() {
-      String many = quantity == 1 ? member : "%s (%d)".formatted(member, quantity);
-      return due.map(day -> many + " until " + DAY.format(day)).orElse(many);
+    private Loan shown() {
+      return new Loan(member, quantity, due);
     }
   }
 
   private Loans() {}
 
-  /** Returns who has what on loan, in words, by line. */
-  static Map<Long, String> holders(Transaction transaction) throws SQLException {
-    return words(transaction.all(OPEN, Loans::loan));
+  /** Returns who has what on loan, by line. */
+  static Map<Long, List<Loan>> byLine(Transaction transaction) throws SQLException {
+    return byLine(transaction.all(OPEN, Loans::loan));
   }
 
-  static Map<Long, String> holders(Transaction transaction, long lineId) throws SQLException {
-    return words(transaction.all(OPEN + "AND o.line_id = ?", Loans::loan, lineId));
+  static Map<Long, List<Loan>> byLine(Transaction transaction, long lineId) throws SQLException {
+    return byLine(transaction.all(OPEN + "AND o.line_id = ?", Loans::loan, lineId));
   }
 
-  private static Map<Long, String> words(List<Loan> loans) {
-    Map<Long, String> words = new HashMap<>();
-    loans.stream()
+  private static Map<Long, List<Loan>> byLine(List<OpenLoan> loans) {
+    return loans.stream()
         .sorted(DUE_FIRST)
-        .forEach(loan -> words.merge(loan.lineId(), loan.words(), (a, b) -> a + "; " + b));
-    return words;
+        .collect(
+            Collectors.groupingBy(
+                OpenLoan::lineId, Collectors.mapping(OpenLoan::shown, Collectors.toList())));
   }
 
-  private static Loan loan(ResultSet row) throws SQLException {
-    return new Loan(
+  private static OpenLoan loan(ResultSet row) throws SQLException {
+    return new OpenLoan(
         row.getLong(1),
         row.getLong(2),
         row.getString(3),
@@ -66,7 +63,8 @@ final class Loans {
   }
 
   /** Returns what a member has of a line, what is due first before the rest. */
-  static List<Loan> of(Transaction transaction, long lineId, String member) throws SQLException {
+  static List<OpenLoan> of(Transaction transaction, long lineId, String member)
+      throws SQLException {
     return transaction
         .all(OPEN + "AND o.line_id = ? AND m.name = ?", Loans::loan, lineId, member)
         .stream()
@@ -74,7 +72,7 @@ final class Loans {
         .toList();
   }
 
-  static void begin(Transaction transaction, Loan loan, long memberId) throws SQLException {
+  static void begin(Transaction transaction, OpenLoan loan, long memberId) throws SQLException {
     transaction.change(
         INSERT,
         loan.id(),
@@ -87,7 +85,7 @@ final class Loans {
   }
 
   /** Ends a loan, or so many of it: the rest stays on loan, what came back has a row of its own. */
-  static void end(Transaction transaction, LastKeys keys, Loan loan, int back, Instant now)
+  static void end(Transaction transaction, LastKeys keys, OpenLoan loan, int back, Instant now)
       throws SQLException {
     // A clock that was put back must not make a return come before its loan.
     long returnedMs = Math.max(now.toEpochMilli(), loan.lentMs());

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
@@ -169,6 +170,20 @@ public final class SqlStock implements Stock {
     return changing((transaction, keys) -> undo(transaction, keys, movementId, name));
   }
 
+  @Override
+  public List<Movement> undoAll(List<Long> movementIds, String member) {
+    String name = Names.memberName(member);
+    List<Long> all = List.copyOf(movementIds);
+    return changing(
+        (transaction, keys) -> {
+          List<Movement> undone = new ArrayList<>();
+          for (long movementId : all) {
+            undone.add(undo(transaction, keys, movementId, name));
+          }
+          return undone;
+        });
+  }
+
   private Movement undo(Transaction transaction, LastKeys keys, long movementId, String member)
       throws SQLException {
     Movement done =
@@ -211,8 +226,9 @@ public final class SqlStock implements Stock {
           HeldLine line = HeldLine.lock(transaction, lineId);
           requirePresent(transaction, line, quantity, "lend");
           line.changeLent(transaction, quantity);
-          Loans.Loan loan =
-              new Loans.Loan(keys.nextLoan(), lineId, name, quantity, now().toEpochMilli(), due);
+          Loans.OpenLoan loan =
+              new Loans.OpenLoan(
+                  keys.nextLoan(), lineId, name, quantity, now().toEpochMilli(), due);
           Loans.begin(transaction, loan, memberId);
           return loan;
         });
@@ -225,8 +241,8 @@ public final class SqlStock implements Stock {
     changing(
         (transaction, keys) -> {
           HeldLine line = HeldLine.lock(transaction, lineId);
-          List<Loans.Loan> loans = Loans.of(transaction, lineId, name);
-          int onLoan = loans.stream().mapToInt(Loans.Loan::quantity).sum();
+          List<Loans.OpenLoan> loans = Loans.of(transaction, lineId, name);
+          int onLoan = loans.stream().mapToInt(Loans.OpenLoan::quantity).sum();
           if (!(quantity <= onLoan)) {
             throw Refusals.notOnLoan(line, name, onLoan, quantity);
           }
@@ -237,10 +253,10 @@ public final class SqlStock implements Stock {
   }
 
   private void endLoans(
-      Transaction transaction, LastKeys keys, List<Loans.Loan> loans, int quantity)
+      Transaction transaction, LastKeys keys, List<Loans.OpenLoan> loans, int quantity)
       throws SQLException {
     int left = quantity;
-    for (Loans.Loan loan : loans) {
+    for (Loans.OpenLoan loan : loans) {
       int back = Math.min(left, loan.quantity());
       if (back > 0) {
         Loans.end(transaction, keys, loan, back, now());

@@ -1,7 +1,9 @@
 package org.fettlebench.command.internal.stock;
 
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Movement;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.internal.Data;
@@ -49,7 +51,15 @@ final class StockTexts {
         "present", line.present(),
         "lent", line.lent(),
         "holder", Data.said(line.holder()),
+        "loans", line.loans().stream().map(StockTexts::data).toList(),
         "lowMark", line.lowMark());
+  }
+
+  private static Map<String, Object> data(Loan loan) {
+    return Data.of(
+        "member", loan.member(),
+        "quantity", loan.quantity(),
+        "due", loan.due().map(LocalDate::toString));
   }
 
   static Map<String, Object> data(Movement movement) {

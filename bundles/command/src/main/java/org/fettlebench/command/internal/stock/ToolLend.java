@@ -53,7 +53,12 @@ public final class ToolLend implements Command {
 
   private static LocalDate date(String typed) {
     try {
-      return LocalDate.parse(typed);
+      LocalDate due = LocalDate.parse(typed);
+      if (due.isBefore(LocalDate.now())) {
+        throw new CommandException(
+            "--due " + typed + " has passed; give the day by which it is to be back");
+      }
+      return due;
     } catch (DateTimeParseException e) {
       throw new CommandException(
           "--due \"" + typed + "\" is no date; write year, month and day as 2027-03-31", e);

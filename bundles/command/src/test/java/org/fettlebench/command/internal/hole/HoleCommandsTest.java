@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
@@ -49,8 +50,7 @@ class HoleCommandsTest {
         place,
         condition,
         1,
-        lent,
-        lent > 0 ? "Ben" : "",
+        lent > 0 ? List.of(new Loan("Ben", lent, Optional.empty())) : List.of(),
         Optional.empty());
   }
 

@@ -66,8 +66,7 @@ final class Club {
               receipt.place(),
               receipt.condition(),
               receipt.quantity(),
-              0,
-              "",
+              List.of(),
               Optional.empty()));
     }
     lines = all;

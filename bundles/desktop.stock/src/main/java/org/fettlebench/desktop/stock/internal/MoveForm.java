@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.fettlebench.club.Loan;
 import org.fettlebench.desktop.Look;
 import org.fettlebench.desktop.stock.internal.Outcome.Field;
 import org.fettlebench.desktop.widgets.Layouts;
@@ -57,7 +58,7 @@ final class MoveForm {
 
   private void borrower(Fields fields, List<String> members) {
     borrower = fields.combo(deed == Deed.LEND ? "to" : "from", 16);
-    List<Loan> loans = row.loans();
+    List<Loan> loans = row.line().loans();
     List<String> known =
         deed == Deed.LEND ? members : loans.stream().map(Loan::member).distinct().toList();
     borrower.setItems(known.toArray(String[]::new));

@@ -2,11 +2,13 @@ package org.fettlebench.desktop.stock.internal;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fettlebench.club.ClubException;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Movement;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.Stock;
@@ -121,7 +123,7 @@ final class StockDeeds {
 
   private Done givenBack(StockLine line, int quantity, String member) {
     Optional<LocalDate> due =
-        Loan.read(line.holder()).stream()
+        line.loans().stream()
             .filter(loan -> loan.member().equals(member.strip()))
             .findFirst()
             .flatMap(Loan::due);
@@ -177,9 +179,9 @@ final class StockDeeds {
   }
 
   private Done undoneAll(List<Movement> movements, String member) {
-    List<Movement> backwards = new ArrayList<>(movements);
-    java.util.Collections.reverse(backwards);
-    backwards.forEach(movement -> stock.undo(movement.id(), member));
+    List<Long> backwards = new ArrayList<>(movements.stream().map(Movement::id).toList());
+    Collections.reverse(backwards);
+    stock.undoAll(backwards, member);
     return new Done(
         "Undone: what was received on " + Figures.count(movements.size(), "line", "lines") + ".",
         Optional.empty(),

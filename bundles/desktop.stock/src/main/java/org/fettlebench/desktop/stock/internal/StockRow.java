@@ -2,7 +2,6 @@ package org.fettlebench.desktop.stock.internal;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -79,15 +78,12 @@ record StockRow(StockLine line, LocalDate today) {
     return length.map(Length::nanometres).orElse(0L);
   }
 
-  List<Loan> loans() {
-    return Loan.read(line.holder());
-  }
-
   /** Returns everything that is to be said of the line, the most pressing first; never nothing. */
   Set<Standing> standings() {
     Set<Standing> all = EnumSet.noneOf(Standing.class);
     if (line.lent() > 0) {
-      all.add(loans().stream().anyMatch(l -> l.overdue(today)) ? Standing.OVERDUE : Standing.OUT);
+      all.add(
+          line.loans().stream().anyMatch(l -> l.overdue(today)) ? Standing.OVERDUE : Standing.OUT);
     }
     if (line.quantity() == 0) {
       all.add(Standing.NONE);

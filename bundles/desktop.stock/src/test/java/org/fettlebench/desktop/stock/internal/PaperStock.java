@@ -2,16 +2,15 @@ package org.fettlebench.desktop.stock.internal;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.fettlebench.club.ClubException;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Movement;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.Stock;
@@ -19,13 +18,8 @@ import org.fettlebench.club.StockLine;
 
 /** A ledger in memory, with the rules of the real one that the page meets. */
 final class PaperStock implements Stock {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
-  private record Lending(String member, int quantity, Optional<LocalDate> due) {}
-
   private final Map<Long, StockLine> lines = new LinkedHashMap<>();
-  private final Map<Long, List<Lending>> loans = new LinkedHashMap<>();
+  private final Map<Long, List<Loan>> loans = new LinkedHashMap<>();
   private final List<Movement> movements = new ArrayList<>();
   private long revision;
   int readings;
@@ -73,8 +67,7 @@ final class PaperStock implements Stock {
               receipt.place(),
               receipt.condition(),
               receipt.quantity(),
-              0,
-              "",
+              List.of(),
               receipt.lowMark()));
     }
   }
@@ -93,18 +86,17 @@ final class PaperStock implements Stock {
                         receipt.place(),
                         receipt.condition(),
                         0,
-                        0,
-                        "",
+                        List.of(),
                         Optional.empty()));
     Optional<Integer> mark = receipt.lowMark().or(line::lowMark);
-    lines.put(line.id(), changed(line, line.quantity(), line.lent(), line.holder(), mark));
+    lines.put(line.id(), changed(line, line.quantity(), line.loans(), mark));
     return move(line.id(), Movement.Kind.RECEIVED, receipt.quantity(), member, note);
   }
 
   private static StockLine changed(
-      StockLine line, int quantity, int lent, String holder, Optional<Integer> mark) {
+      StockLine line, int quantity, List<Loan> loans, Optional<Integer> mark) {
     return new StockLine(
-        line.id(), line.goods(), line.place(), line.condition(), quantity, lent, holder, mark);
+        line.id(), line.goods(), line.place(), line.condition(), quantity, loans, mark);
   }
 
   private Movement move(long id, Movement.Kind kind, int change, String member, String note) {
@@ -114,8 +106,7 @@ final class PaperStock implements Stock {
           "only %d of %s are in %s; take fewer"
               .formatted(line.present(), line.goods().name(), line.place()));
     }
-    lines.put(
-        id, changed(line, line.quantity() + change, line.lent(), line.holder(), line.lowMark()));
+    lines.put(id, changed(line, line.quantity() + change, line.loans(), line.lowMark()));
     Movement movement =
         new Movement(
             movements.size() + 1,
@@ -162,16 +153,21 @@ final class PaperStock implements Stock {
   }
 
   @Override
+  public List<Movement> undoAll(List<Long> movementIds, String member) {
+    return movementIds.stream().map(id -> undo(id, member)).toList();
+  }
+
+  @Override
   public void lend(long lineId, int quantity, String member, Optional<LocalDate> due) {
     revision++;
-    loans.computeIfAbsent(lineId, id -> new ArrayList<>()).add(new Lending(member, quantity, due));
+    loans.computeIfAbsent(lineId, id -> new ArrayList<>()).add(new Loan(member, quantity, due));
     reckonLoans(lineId);
   }
 
   @Override
   public void giveBack(long lineId, int quantity, String member) {
-    List<Lending> all = loans.getOrDefault(lineId, new ArrayList<>());
-    Lending loan =
+    List<Loan> all = loans.getOrDefault(lineId, new ArrayList<>());
+    Loan loan =
         all.stream()
             .filter(l -> l.member().equals(member) && l.quantity() >= quantity)
             .findFirst()
@@ -179,26 +175,15 @@ final class PaperStock implements Stock {
     revision++;
     all.remove(loan);
     if (loan.quantity() > quantity) {
-      all.add(new Lending(member, loan.quantity() - quantity, loan.due()));
+      all.add(new Loan(member, loan.quantity() - quantity, loan.due()));
     }
     reckonLoans(lineId);
   }
 
   private void reckonLoans(long lineId) {
     StockLine line = lines.get(lineId);
-    List<Lending> all = loans.get(lineId);
-    String holder =
-        String.join(
-            "; ",
-            all.stream()
-                .map(
-                    l ->
-                        l.member()
-                            + (l.quantity() == 1 ? "" : " (" + l.quantity() + ")")
-                            + l.due().map(day -> " until " + DAY.format(day)).orElse(""))
-                .toList());
-    int lent = all.stream().mapToInt(Lending::quantity).sum();
-    lines.put(lineId, changed(line, line.quantity(), lent, holder, line.lowMark()));
+    List<Loan> all = loans.get(lineId);
+    lines.put(lineId, changed(line, line.quantity(), all, line.lowMark()));
   }
 
   @Override

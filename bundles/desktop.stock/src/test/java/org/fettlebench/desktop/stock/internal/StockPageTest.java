@@ -214,7 +214,7 @@ class StockPageTest {
           to.setFocus();
           robot.press(SWT.CR);
           desk.settle();
-          assertEquals("Tom Reed", Loan.read(line("No 22 drill").holder()).get(0).member());
+          assertEquals("Tom Reed", line("No 22 drill").loans().get(0).member());
           assertEquals("out", list().selection().get(0).state());
           deedWithDefaults("&Back from loan");
           assertEquals(0, line("No 22 drill").lent());

@@ -56,16 +56,6 @@ class StockWordsTest {
     assertEquals("none left", row(7).state());
   }
 
-  @Test
-  void loansAreReadOutOfTheirWords() {
-    assertEquals(
-        List.of(
-            new Loan("Ann Hall", 2, Optional.of(LocalDate.of(2026, 5, 3))),
-            new Loan("Tom Reed", 1, Optional.empty())),
-        Loan.read("Ann Hall (2) until 3 May 2026; Tom Reed"));
-    assertEquals(List.of(), Loan.read(""));
-  }
-
   @ParameterizedTest
   @CsvSource({
     "2 weeks, 2026-12-09",

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.club.Goods;
+import org.fettlebench.club.Loan;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.modules.Faults;
@@ -88,7 +89,7 @@ record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, H
     String holder = out ? "Grace Webb" : "";
     lines.add(
         new StockLine(
-            lines.size() + 1, goods, place, condition, 1, out ? 1 : 0, holder, Optional.empty()));
+            lines.size() + 1, goods, place, condition, 1, loans(holder), Optional.empty()));
   }
 
   private static void tap(
@@ -109,8 +110,11 @@ record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, H
             "Tap box / BA",
             condition,
             1,
-            holder.isEmpty() ? 0 : 1,
-            holder,
+            loans(holder),
             Optional.empty()));
+  }
+
+  private static List<Loan> loans(String holder) {
+    return holder.isEmpty() ? List.of() : List.of(new Loan(holder, 1, Optional.empty()));
   }
 }
