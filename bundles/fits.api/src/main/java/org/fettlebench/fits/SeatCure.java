@@ -19,6 +19,12 @@ public record SeatCure(Kind kind, String sentence, SeatAnswer after) {
     /** Set or file the head with its flats square to a wall. */
     SET_SQUARE,
     /** Place the hole by a more careful method. */
-    CAREFUL_METHOD
+    CAREFUL_METHOD,
+    /** Leave the washer off. */
+    WASHER_OFF,
+    /** Turn the same head with another spanner. */
+    OTHER_SPANNER,
+    /** Turn the washer down to a smaller circle. */
+    TURN_WASHER_DOWN
   }
 }

@@ -14,9 +14,24 @@ import org.fettlebench.measure.Point;
 public record SeatQuestion(
     Seat seat, SeatedHead head, double holeDiameterMm, double expectedErrorMm, String errorMeans) {
 
+  /** Returns the same question about another seat. */
+  public SeatQuestion withSeat(Seat other) {
+    return new SeatQuestion(other, head, holeDiameterMm, expectedErrorMm, errorMeans);
+  }
+
   /** Returns the same question about another head. */
   public SeatQuestion withHead(SeatedHead other) {
     return new SeatQuestion(seat, other, holeDiameterMm, expectedErrorMm, errorMeans);
+  }
+
+  /** Returns the same question with room asked for a spanner. */
+  public SeatQuestion withSpanner(Spanner spanner) {
+    return withHead(head.withSpanner(spanner));
+  }
+
+  /** Returns the same question with another hole, in millimetres. */
+  public SeatQuestion withHole(double diameterMm) {
+    return new SeatQuestion(seat, head, diameterMm, expectedErrorMm, errorMeans);
   }
 
   /** Returns the same question with the hole placed with another error. */
@@ -26,16 +41,6 @@ public record SeatQuestion(
 
   /** Returns the same question with the hole intended elsewhere. */
   public SeatQuestion withIntended(Point centre) {
-    Seat moved =
-        new Seat(
-            seat.name(),
-            seat.outline(),
-            seat.underside(),
-            seat.walls(),
-            seat.cavities(),
-            seat.neighbours(),
-            centre,
-            seat.leastMetalMm());
-    return new SeatQuestion(moved, head, holeDiameterMm, expectedErrorMm, errorMeans);
+    return withSeat(seat.withIntended(centre));
   }
 }

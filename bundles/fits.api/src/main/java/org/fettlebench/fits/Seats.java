@@ -14,8 +14,19 @@ public interface Seats {
   SeatAnswer check(SeatQuestion question);
 
   /**
+   * Returns how far the hole may be out in every direction.
+   *
+   * @param question what is asked
+   * @param directions how many, evenly round from x on, from 1 to 3600
+   * @throws SeatException as {@link #check} does
+   */
+  List<Reach> rose(SeatQuestion question, int directions);
+
+  /**
    * Returns what would make a head that is tight or fouls sit, best first, each re-checked and each
-   * at least clearing or bettering the verdict.
+   * at least clearing or bettering the verdict. Washers, spanners and the head itself are taken
+   * from the question; an other head that is the same but for its spanner counts as another
+   * spanner.
    *
    * @param answer the answer to cure
    * @param otherHeads heads that would hold as well, in order of preference

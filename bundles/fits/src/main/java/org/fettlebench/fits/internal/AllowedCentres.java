@@ -2,7 +2,7 @@ package org.fettlebench.fits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer.Region;
 import org.fettlebench.measure.Point;
@@ -28,32 +28,37 @@ final class AllowedCentres {
     return GEOMETRY.createPolygon(ring);
   }
 
+  /** Returns a line, or the point that both its ends are. */
+  static Geometry line(List<Point> places) {
+    Coordinate[] line = new Coordinate[places.size()];
+    for (int i = 0; i < line.length; i++) {
+      line[i] = new Coordinate(places.get(i).xMm(), places.get(i).yMm());
+    }
+    return line[0].equals2D(line[line.length - 1])
+        ? GEOMETRY.createPoint(line[0])
+        : GEOMETRY.createLineString(line);
+  }
+
   static Geometry of(Seat seat, Plan plan) {
     Geometry allowed = shrunk(seat, plan);
     List<Geometry> taken = new ArrayList<>();
-    seat.walls().stream()
-        .collect(Collectors.groupingBy(Plan::filletReachMm))
-        .forEach((reach, walls) -> taken.add(plan.sweep().forbidden(walls, reach)));
-    for (Seat.Neighbour other : seat.neighbours()) {
-      taken.add(plan.sweep().forbidden(other.centre(), other.centre(), other.radiusMm()));
-    }
-    for (List<Point> cavity : seat.cavities()) {
-      taken.add(polygon(cavity).buffer(plan.holeNeedMm(), Tolerances.ARC_SEGMENTS));
+    plan.obstacles().forEach(obstacle -> taken.add(obstacle.forbidden()));
+    for (Outline cavity : seat.cavities()) {
+      taken.add(polygon(cavity.points()).buffer(plan.holeNeedMm(), Tolerances.ARC_SEGMENTS));
     }
     return taken.isEmpty() ? allowed : allowed.difference(UnaryUnionOp.union(taken));
   }
 
   private static Geometry shrunk(Seat seat, Plan plan) {
-    Polygon outline = polygon(seat.outline());
-    double head = plan.sweep().radiusMm();
+    Polygon outline = polygon(seat.outline().points());
     Geometry allowed;
-    if (plan.sweep().round()) {
-      allowed = within(outline, Math.max(head, plan.holeNeedMm()));
+    if (plan.bearing().round()) {
+      allowed = within(outline, Math.max(plan.bearing().radiusMm(), plan.holeNeedMm()));
     } else {
-      allowed = within(outline, plan.holeNeedMm()).difference(touched(seat.outline(), plan));
+      allowed = within(outline, plan.holeNeedMm()).difference(touched(plan));
     }
     if (seat.underside().isPresent()) {
-      Geometry below = within(polygon(seat.underside().get()), plan.holeNeedMm());
+      Geometry below = within(polygon(seat.underside().get().points()), plan.holeNeedMm());
       allowed = allowed.intersection(below);
     }
     return allowed;
@@ -63,11 +68,10 @@ final class AllowedCentres {
     return outline.buffer(-needMm, Tolerances.ARC_SEGMENTS);
   }
 
-  private static Geometry touched(List<Point> outline, Plan plan) {
+  private static Geometry touched(Plan plan) {
     List<Geometry> touched = new ArrayList<>();
-    for (int i = 0; i < outline.size(); i++) {
-      Point next = outline.get((i + 1) % outline.size());
-      touched.add(plan.sweep().forbidden(outline.get(i), next, 0));
+    for (Feature edge : plan.bearingRing().features()) {
+      touched.add(edge.forbidden());
     }
     return UnaryUnionOp.union(touched);
   }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.fettlebench.measure.Point;
-import org.locationtech.jts.geom.Envelope;
 
 /**
  * Finds the centre with most room.
@@ -20,7 +19,7 @@ final class BestCentre {
   private static final int MOST_CLIMBS = 40;
 
   private final Room room;
-  private final Envelope box;
+  private final Box box;
   private final Point intended;
   private final List<Spot> tops = new ArrayList<>();
   private final Set<Set<Feature>> climbed = new HashSet<>();
@@ -36,13 +35,14 @@ final class BestCentre {
     }
   }
 
-  private record Square(Spot middle, double halfMm) {
+  /** A square of the plane, with what can govern in it. */
+  private record Square(Spot middle, double halfMm, Room room) {
     double bound() {
       return middle.bound(halfMm);
     }
   }
 
-  BestCentre(Room room, Envelope box, Point intended) {
+  BestCentre(Room room, Box box, Point intended) {
     this.room = room;
     this.box = box;
     this.intended = intended;
@@ -54,14 +54,14 @@ final class BestCentre {
     PriorityQueue<Square> queue =
         new PriorityQueue<>((a, b) -> Double.compare(b.bound(), a.bound()));
     firstSquares(queue);
-    double least = Math.max(box.getWidth(), box.getHeight()) * Tolerances.COARSE;
+    double least = box.longest() * Tolerances.COARSE;
     while (!queue.isEmpty() && queue.peek().bound() > best().roomMm() + Tolerances.SAME_MM) {
       Square square = queue.poll();
       if (boundBetween(square) <= best().roomMm() + Tolerances.SAME_MM) {
         continue;
       }
       if (square.middle().roomMm() > best().roomMm() || square.halfMm() < least) {
-        climbOnce(square.middle());
+        climbOnce(square);
       }
       if (square.halfMm() >= least) {
         split(square, queue);
@@ -76,7 +76,10 @@ final class BestCentre {
    * does not change, and the whole slot is settled at once.
    */
   private double boundBetween(Square square) {
-    List<Touch> touches = room.touches(square.middle().x(), square.middle().y());
+    List<Touch> touches = square.room().touches(square.middle().x(), square.middle().y());
+    if (touches.stream().anyMatch(Touch::hollow)) {
+      return square.bound();
+    }
     Touch first = Room.least(touches);
     Touch facing = null;
     for (Touch other : touches) {
@@ -98,22 +101,24 @@ final class BestCentre {
   }
 
   private void firstSquares(PriorityQueue<Square> queue) {
-    double side = Math.min(box.getWidth(), box.getHeight());
+    double side = Math.min(box.width(), box.height());
     // A sliver would make thousands of squares; sixteen along it are enough to begin with.
-    double half = Math.max(side, Math.max(box.getWidth(), box.getHeight()) / 16) / 2;
-    for (double x = box.getMinX() + half; x < box.getMaxX() + half; x += 2 * half) {
-      for (double y = box.getMinY() + half; y < box.getMaxY() + half; y += 2 * half) {
-        queue.add(new Square(spot(x, y), half));
+    double half = Math.max(side, box.longest() / 16) / 2;
+    for (double x = box.minX() + half; x < box.maxX() + half; x += 2 * half) {
+      for (double y = box.minY() + half; y < box.maxY() + half; y += 2 * half) {
+        queue.add(new Square(spot(x, y), half, room));
       }
     }
   }
 
   private void split(Square square, PriorityQueue<Square> queue) {
     double half = square.halfMm() / 2;
+    Spot middle = square.middle();
+    Room close = square.room().near(middle.x(), middle.y(), square.halfMm() * Math.sqrt(2));
     for (int corner = 0; corner < 4; corner++) {
-      double x = square.middle().x() + (corner % 2 == 0 ? -half : half);
-      double y = square.middle().y() + (corner / 2 == 0 ? -half : half);
-      Square part = new Square(spot(x, y), half);
+      double x = middle.x() + (corner % 2 == 0 ? -half : half);
+      double y = middle.y() + (corner / 2 == 0 ? -half : half);
+      Square part = new Square(new Spot(x, y, close.at(x, y)), half, close);
       if (part.bound() > best().roomMm() + Tolerances.SAME_MM) {
         queue.add(part);
       }
@@ -137,25 +142,36 @@ final class BestCentre {
   }
 
   /** Climbs unless the same features governed a climb before: it would end at the same top. */
-  private void climbOnce(Spot start) {
-    if (climbed.size() < MOST_CLIMBS && climbed.add(closest(start))) {
-      climb(start);
+  private void climbOnce(Square square) {
+    if (climbed.size() < MOST_CLIMBS && climbed.add(closest(square))) {
+      climb(square.middle());
     }
   }
 
-  private Set<Feature> closest(Spot start) {
-    List<Touch> touches = new ArrayList<>(room.touches(start.x(), start.y()));
+  private static Set<Feature> closest(Square square) {
+    List<Touch> touches =
+        new ArrayList<>(square.room().touches(square.middle().x(), square.middle().y()));
     touches.sort((a, b) -> Double.compare(a.roomMm(), b.roomMm()));
     Set<Feature> three = new HashSet<>();
     touches.stream().limit(3).forEach(touch -> three.add(touch.feature()));
     return three;
   }
 
+  /** Goes uphill by steps no longer than the surroundings that are looked at. */
   private void climb(Spot start) {
-    double most = Math.max(box.getWidth(), box.getHeight());
+    double reach = box.longest() / 6;
     Spot here = start;
-    for (int i = 0; i < 60; i++) {
-      Steps.Step step = Steps.raise(room.touches(here.x(), here.y()), most);
+    Room close = room.near(here.x(), here.y(), reach * Math.sqrt(2));
+    Spot about = here;
+    for (int i = 0; i < 100; i++) {
+      double left =
+          reach - Math.max(Math.abs(here.x() - about.x()), Math.abs(here.y() - about.y()));
+      if (left < reach / 2) {
+        close = room.near(here.x(), here.y(), reach * Math.sqrt(2));
+        about = here;
+        left = reach;
+      }
+      Steps.Step step = Steps.raise(close.touches(here.x(), here.y()), left);
       Spot there = spot(here.x() + step.dx(), here.y() + step.dy());
       if (!(there.roomMm() > here.roomMm() + Tolerances.SAME_MM / 100)) {
         break;

@@ -1,65 +1,123 @@
 package org.fettlebench.fits.internal;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.SeatException;
 import org.fettlebench.measure.Point;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /** Refuses a closed line that crosses or touches itself, or has no area. */
 final class Crossings {
-  private Crossings() {}
+  private final String name;
+  private final Coordinate[] places;
+  private final List<String> names = new ArrayList<>();
+  private final double[] leastX;
+  private final double[] mostX;
+  private final double[] leastY;
+  private final double[] mostY;
 
-  static void refuse(String name, List<Point> corners) {
-    Coordinate[] places = new Coordinate[corners.size()];
-    for (int i = 0; i < places.length; i++) {
-      places[i] = new Coordinate(corners.get(i).xMm(), corners.get(i).yMm());
-    }
-    STRtree edges = new STRtree();
-    for (int i = 0; i < places.length; i++) {
-      edges.insert(new Envelope(places[i], places[(i + 1) % places.length]), i);
-    }
-    for (int i = 0; i < places.length; i++) {
-      for (Object other : edges.query(new Envelope(places[i], places[(i + 1) % places.length]))) {
-        if ((Integer) other > i) {
-          pair(name, places, i, (Integer) other);
-        }
+  private Crossings(String name, Outline outline) {
+    this.name = name;
+    List<Point> points = new ArrayList<>();
+    for (Outline.Edge edge : outline.edges()) {
+      List<Point> line =
+          edge.arc().map(arc -> arc.points()).orElse(List.of(edge.from(), edge.to()));
+      for (int i = 0; i < line.size() - 1; i++) {
+        points.add(i == 0 ? edge.from() : line.get(i));
+        names.add(edge.name());
       }
     }
-    double area = Math.abs(Plan.areaMm2(corners));
+    int count = points.size();
+    places = new Coordinate[count + 1];
+    for (int i = 0; i <= count; i++) {
+      places[i] = new Coordinate(points.get(i % count).xMm(), points.get(i % count).yMm());
+    }
+    leastX = new double[count];
+    mostX = new double[count];
+    leastY = new double[count];
+    mostY = new double[count];
+    for (int i = 0; i < count; i++) {
+      leastX[i] = Math.min(places[i].x, places[i + 1].x);
+      mostX[i] = Math.max(places[i].x, places[i + 1].x);
+      leastY[i] = Math.min(places[i].y, places[i + 1].y);
+      mostY[i] = Math.max(places[i].y, places[i + 1].y);
+    }
+  }
+
+  static void refuse(String name, Outline outline) {
+    new Crossings(name, outline).sweep();
+    double area = Math.abs(Plan.areaMm2(outline.points()));
     if (!(area > Tolerances.SMALLEST_MM * Tolerances.SMALLEST_MM)) {
       throw new SeatException(
           name + ": the corners lie on one line and enclose nothing; check corner 2 and corner 3");
     }
   }
 
-  private static void pair(String name, Coordinate[] places, int first, int second) {
-    int count = places.length;
+  /** Goes from left to right with the sides that reach so far, and looks at pairs of them. */
+  private void sweep() {
+    int count = leastX.length;
+    Integer[] order = new Integer[count];
+    Arrays.setAll(order, i -> i);
+    Arrays.sort(order, Comparator.comparingDouble(i -> leastX[i]));
+    int[] open = new int[count];
+    int opened = 0;
+    for (int next : order) {
+      int kept = 0;
+      for (int i = 0; i < opened; i++) {
+        int side = open[i];
+        if (mostX[side] >= leastX[next]) {
+          open[kept++] = side;
+          if (mostY[side] >= leastY[next] && leastY[side] <= mostY[next]) {
+            pair(Math.min(side, next), Math.max(side, next));
+          }
+        }
+      }
+      open[kept] = next;
+      opened = kept + 1;
+    }
+  }
+
+  private void pair(int first, int second) {
+    int count = leastX.length;
+    boolean following = second == first + 1;
+    boolean neighbours = following || first == 0 && second == count - 1;
+    if (neighbours && (count == 2 || forksClearly(following ? second : first))) {
+      return;
+    }
     RobustLineIntersector meeting = new RobustLineIntersector();
     meeting.computeIntersection(
-        places[first], places[(first + 1) % count], places[second], places[(second + 1) % count]);
-    boolean neighbours = second == first + 1 || first == 0 && second == count - 1;
-    // Edges that follow each other meet at their corner, and nowhere else.
-    boolean wrong =
-        neighbours ? meeting.getIntersectionNum() > 1 && count > 2 : meeting.hasIntersection();
+        places[first], places[first + 1], places[second], places[second + 1]);
+    // Sides that follow each other meet at their corner, and nowhere else.
+    boolean wrong = neighbours ? meeting.getIntersectionNum() > 1 : meeting.hasIntersection();
     if (wrong) {
       Coordinate at = meeting.getIntersection(0);
       throw new SeatException(
           name
-              + ": the edge from corner "
-              + edge(first, count)
+              + ": the "
+              + names.get(first)
               + (neighbours ? " runs back over" : " meets")
-              + " the edge from corner "
-              + edge(second, count)
+              + " the "
+              + names.get(second)
               + " at "
               + SeatGuard.at(new Point(at.x, at.y))
               + "; give the corners in order around the flat");
     }
   }
 
-  private static String edge(int index, int count) {
-    return index + 1 + " to corner " + ((index + 1) % count + 1);
+  /** Returns whether the sides at a corner plainly do not lie on one line. */
+  private boolean forksClearly(int corner) {
+    Coordinate at = places[corner];
+    Coordinate before = places[corner == 0 ? leastX.length - 1 : corner - 1];
+    Coordinate after = places[corner + 1];
+    double ax = at.x - before.x;
+    double ay = at.y - before.y;
+    double bx = after.x - at.x;
+    double by = after.y - at.y;
+    boolean goesOn = ax * bx + ay * by > 0;
+    return goesOn || Math.abs(ax * by - ay * bx) > 1e-6 * Math.hypot(ax, ay) * Math.hypot(bx, by);
   }
 }

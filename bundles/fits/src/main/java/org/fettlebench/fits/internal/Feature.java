@@ -1,21 +1,37 @@
 package org.fettlebench.fits.internal;
 
+import java.util.List;
 import org.fettlebench.measure.Point;
+import org.locationtech.jts.geom.Geometry;
 
 /**
- * A convex thing that a centre must keep away from. Its room is a convex function of the centre
- * with slope 1 at most; the searches rest on both.
+ * Something that a centre must keep away from. Its room has slope 1 at most, and is a convex
+ * function of the centre unless it is hollow; the searches rest on both.
  */
 interface Feature {
   Label label();
 
-  Point from();
-
-  Point to();
+  /** Returns the feature from one end to the other, arcs broken. */
+  List<Point> line();
 
   /** Returns distance less need, in millimetres. */
   double room(double x, double y);
 
+  /** Returns a room that the true one never falls below; cheap. */
+  default double leastRoom(double x, double y) {
+    return room(x, y);
+  }
+
   /** Returns how it stands to a centre on its right side. */
   Touch touch(double x, double y);
+
+  /**
+   * Returns whether its room bends the other way, as inside an arc: a straight step overrates it.
+   */
+  default boolean hollow() {
+    return false;
+  }
+
+  /** Returns the centres that fail, arcs broken. */
+  Geometry forbidden();
 }

@@ -1,6 +1,5 @@
 package org.fettlebench.fits.internal;
 
-import java.util.List;
 import java.util.Optional;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
@@ -88,7 +87,7 @@ final class GoverningShape {
               .orElse(0.01 * size);
       canvas.circle(LineKind.GOVERNING, governing.from(), radius);
     } else {
-      canvas.path(LineKind.GOVERNING, List.of(governing.from(), governing.to()), false);
+      canvas.path(LineKind.GOVERNING, governing.line(), false);
     }
   }
 
@@ -144,7 +143,7 @@ final class GoverningShape {
 
   /** Returns how far the flat reaches from the centre in a direction. */
   private double reach(double dx, double dy) {
-    return answer.question().seat().outline().stream()
+    return answer.question().seat().outline().points().stream()
         .mapToDouble(
             corner -> (corner.xMm() - centre.xMm()) * dx + (corner.yMm() - centre.yMm()) * dy)
         .max()
@@ -153,7 +152,8 @@ final class GoverningShape {
 
   /** Returns how far inside the box of the flat a shifted centre lies. */
   private double roomAt(double dx, double dy) {
-    var box = AllowedCentres.polygon(answer.question().seat().outline()).getEnvelopeInternal();
+    var box =
+        AllowedCentres.polygon(answer.question().seat().outline().points()).getEnvelopeInternal();
     double x = centre.xMm() + dx;
     double y = centre.yMm() + dy;
     return Math.min(

@@ -1,16 +1,20 @@
 package org.fettlebench.fits.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fettlebench.measure.Point;
+import org.locationtech.jts.geom.Geometry;
 
 /**
- * A straight feature grown by a head that is set with its flats in a fixed direction: the centres
- * at which the head touches it form a convex polygon (the Minkowski sum of both).
+ * A straight feature grown by what does not turn, such as a head that is set or an open spanner
+ * that comes from one side: the centres at which the head touches it form a convex polygon (the
+ * Minkowski sum of both).
  */
 final class Hull implements Feature {
   private final Bar bar;
   private final double extraMm;
   private final double reachMm;
+  private final List<Point> corners;
   private final List<Bar> sides;
   private final double[] normalX;
   private final double[] normalY;
@@ -27,7 +31,8 @@ final class Hull implements Feature {
     this.bar = bar;
     this.extraMm = extraMm;
     this.reachMm = reachMm;
-    this.sides = Ring.bars(bar.label(), corners, 0);
+    this.corners = List.copyOf(corners);
+    this.sides = bars(bar.label(), corners);
     this.normalX = new double[sides.size()];
     this.normalY = new double[sides.size()];
     for (int i = 0; i < sides.size(); i++) {
@@ -45,17 +50,25 @@ final class Hull implements Feature {
   }
 
   @Override
-  public Point from() {
-    return bar.from();
+  public List<Point> line() {
+    return bar.line();
+  }
+
+  private static List<Bar> bars(Label label, List<Point> corners) {
+    List<Bar> bars = new ArrayList<>(corners.size());
+    for (int i = 0; i < corners.size(); i++) {
+      bars.add(new Bar(label, corners.get(i), corners.get((i + 1) % corners.size()), 0));
+    }
+    return bars;
   }
 
   @Override
-  public Point to() {
-    return bar.to();
+  public Geometry forbidden() {
+    return AllowedCentres.polygon(corners).buffer(extraMm, Tolerances.ARC_SEGMENTS);
   }
 
-  /** Returns a room that the true one never falls below; cheap. */
-  double leastRoom(double x, double y) {
+  @Override
+  public double leastRoom(double x, double y) {
     return bar.distance(x, y) - reachMm - extraMm;
   }
 
@@ -68,29 +81,18 @@ final class Hull implements Feature {
 
   @Override
   public Touch touch(double x, double y) {
-    Point near = bar.nearest(x, y);
+    double nearX = bar.nearestX(x, y);
+    double nearY = bar.nearestY(x, y);
     double distance = bar.distance(x, y);
     int outermost = outermost(x, y);
     double height = height(outermost, x, y);
     if (!(height > Tolerances.SAME_MM)) {
       return new Touch(
-          this,
-          height - extraMm,
-          normalX[outermost],
-          normalY[outermost],
-          distance,
-          near.xMm(),
-          near.yMm());
+          this, height - extraMm, normalX[outermost], normalY[outermost], distance, nearX, nearY);
     }
     Touch side = closest(x, y).touch(x, y);
     return new Touch(
-        this,
-        side.roomMm() - extraMm,
-        side.riseX(),
-        side.riseY(),
-        distance,
-        near.xMm(),
-        near.yMm());
+        this, side.roomMm() - extraMm, side.riseX(), side.riseY(), distance, nearX, nearY);
   }
 
   /** Returns the height of a centre above the line of a side; positive outside. */

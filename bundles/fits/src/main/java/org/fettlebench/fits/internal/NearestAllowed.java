@@ -1,47 +1,100 @@
 package org.fettlebench.fits.internal;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import org.fettlebench.measure.Point;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.distance.DistanceOp;
 
-/** Finds the allowed centre nearest to one that fails. */
+/**
+ * Finds the allowed centre nearest to one that fails.
+ *
+ * <p>Squares of the plane are split, nearest first; as the room has slope 1 at most, a square whose
+ * middle lacks more than its half diagonal holds no allowed centre. Small squares that may hold one
+ * are led there, and to the nearest such place, by linear steps.
+ */
 final class NearestAllowed {
-  private NearestAllowed() {}
+  private static final double DIAGONAL = Math.sqrt(2);
+  private static final int MOST_LED = 60;
+
+  private final Room room;
+  private final Point failing;
+  private Point nearest;
+  private double nearestMm;
+
+  private record Square(double x, double y, double half, double fromMm, Room room) {}
 
   /**
-   * Returns it, exact to rounding although the region's arcs are broken into chords.
+   * Prepares the search.
    *
    * @param room the room of any centre
-   * @param allowed where the centre may be, arcs broken; may be empty when {@code best} is the only
-   *     place
-   * @param best a centre known to be allowed
-   * @param failing the centre that is not
+   * @param failing the centre that is not allowed
    */
-  static Point find(Room room, Geometry allowed, Point best, Point failing) {
-    Point nearest = best;
-    if (!allowed.isEmpty()) {
-      Geometry from =
-          allowed.getFactory().createPoint(new Coordinate(failing.xMm(), failing.yMm()));
-      Coordinate found = DistanceOp.nearestPoints(allowed, from)[0];
-      Point improved = improve(room, new Point(found.x, found.y), failing);
-      boolean holds = room.at(improved.xMm(), improved.yMm()) > -1e-7;
-      if (holds && improved.distanceMm(failing) < nearest.distanceMm(failing)) {
-        nearest = improved;
-      }
-    }
-    return nearest.equals(best) ? improve(room, best, failing) : nearest;
+  NearestAllowed(Room room, Point failing) {
+    this.room = room;
+    this.failing = failing;
   }
 
-  private static Point improve(Room room, Point start, Point failing) {
+  /**
+   * Returns it, exact to rounding.
+   *
+   * @param best a centre known to be allowed, with no others about it needed
+   */
+  Point find(Point best) {
+    nearest = best;
+    nearestMm = best.distanceMm(failing);
+    take(improve(best));
+    double least = nearestMm * Tolerances.COARSE;
+    PriorityQueue<Square> queue = new PriorityQueue<>(Comparator.comparingDouble(Square::fromMm));
+    queue.add(new Square(failing.xMm(), failing.yMm(), nearestMm, 0, room));
+    int led = 0;
+    while (!queue.isEmpty() && queue.peek().fromMm() < nearestMm && led < MOST_LED) {
+      Square square = queue.poll();
+      double lack = square.room().at(square.x(), square.y());
+      if (lack < -square.half() * DIAGONAL) {
+        continue;
+      }
+      if (square.half() < least || lack >= 0) {
+        led++;
+        take(improve(new Point(square.x(), square.y())));
+      }
+      if (square.half() >= least) {
+        split(square, queue);
+      }
+    }
+    return nearest;
+  }
+
+  private void split(Square square, PriorityQueue<Square> queue) {
+    double half = square.half() / 2;
+    Room close = square.room().near(square.x(), square.y(), square.half() * DIAGONAL);
+    for (int corner = 0; corner < 4; corner++) {
+      double x = square.x() + (corner % 2 == 0 ? -half : half);
+      double y = square.y() + (corner / 2 == 0 ? -half : half);
+      double dx = Math.max(0, Math.abs(x - failing.xMm()) - half);
+      double dy = Math.max(0, Math.abs(y - failing.yMm()) - half);
+      double from = Math.hypot(dx, dy);
+      if (from < nearestMm) {
+        queue.add(new Square(x, y, half, from, close));
+      }
+    }
+  }
+
+  private void take(Point candidate) {
+    double distance = candidate.distanceMm(failing);
+    if (distance < nearestMm && room.at(candidate.xMm(), candidate.yMm()) > -1e-8) {
+      nearest = candidate;
+      nearestMm = distance;
+    }
+  }
+
+  private Point improve(Point start) {
     Point here = start;
     for (int i = 0; i < 40; i++) {
       List<Touch> touches = room.touches(here.xMm(), here.yMm());
       Steps.Step step =
           Steps.approach(touches, failing.xMm() - here.xMm(), failing.yMm() - here.yMm());
       here = here.moved(step.dx(), step.dy());
-      if (step.length() < Tolerances.SAME_MM / 10) {
+      if (!(step.length() > Tolerances.SAME_MM / 10)) {
         break;
       }
     }

@@ -1,51 +1,57 @@
 package org.fettlebench.fits.internal;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.fettlebench.measure.Point;
 
 /**
- * A closed line that a centre must keep inside of (an outline) or outside of (a hollow), each edge
+ * A closed line that a centre must keep inside of (an outline) or outside of (a hollow), each side
  * at its distance.
  */
 final class Ring {
-  private final Bar[] edges;
-  private final List<? extends Feature> features;
+  private final Side[] sides;
+  private final Feature[] features;
   private final boolean keepInside;
+  private final Within within;
 
-  /** What every edge needs, when they are plain distances; else negative. */
+  /** What every side needs, when they are plain distances; else negative. */
   private final double evenNeedMm;
+
+  /** Tells on which side of the line a place lies. */
+  private interface Within {
+    boolean inside(double x, double y);
+  }
 
   /**
    * Makes a ring.
    *
-   * @param edges bare edges in order, anticlockwise, without need
-   * @param features the same edges as features, in the same order: all bars of one need, or hulls
+   * @param sides in order, anticlockwise
+   * @param features the same as what the centre keeps off, in the same order: the sides themselves,
+   *     or hulls
    * @param keepInside whether the centre belongs inside
    */
-  Ring(List<Bar> edges, List<? extends Feature> features, boolean keepInside) {
-    this.edges = edges.toArray(new Bar[0]);
-    this.features = List.copyOf(features);
+  Ring(List<? extends Side> sides, List<? extends Feature> features, boolean keepInside) {
+    this(
+        sides.toArray(new Side[0]),
+        features.toArray(new Feature[0]),
+        keepInside,
+        Parity.of(sides)::inside);
+  }
+
+  private Ring(Side[] sides, Feature[] features, boolean keepInside, Within within) {
+    this.sides = sides;
+    this.features = features;
     this.keepInside = keepInside;
-    this.evenNeedMm = this.features.get(0) instanceof Bar first ? first.needMm() : -1;
+    this.within = within;
+    this.evenNeedMm = features[0] instanceof Side first ? first.needMm() : -1;
   }
 
-  /** Returns the sides of a closed line, all with the same label and need. */
-  static List<Bar> bars(Label label, List<Point> corners, double needMm) {
-    List<Bar> bars = new ArrayList<>(corners.size());
-    for (int i = 0; i < corners.size(); i++) {
-      bars.add(new Bar(label, corners.get(i), corners.get((i + 1) % corners.size()), needMm));
-    }
-    return bars;
-  }
-
-  double room(double x, double y) {
-    return room(x, y, Double.POSITIVE_INFINITY);
+  Feature[] features() {
+    return features.clone();
   }
 
   /** Returns the room, or any figure at or above the ceiling when it is at or above that. */
   double room(double x, double y, double ceiling) {
-    if (inside(x, y) != keepInside) {
+    if (within.inside(x, y) != keepInside) {
       return beyond(x, y).roomMm();
     }
     if (evenNeedMm >= 0) {
@@ -53,17 +59,16 @@ final class Ring {
     }
     double least = ceiling;
     for (Feature feature : features) {
-      if (feature instanceof Hull hull && hull.leastRoom(x, y) >= least) {
-        continue;
+      if (feature.leastRoom(x, y) < least) {
+        least = Math.min(least, feature.room(x, y));
       }
-      least = Math.min(least, feature.room(x, y));
     }
     return least;
   }
 
-  /** Adds how each edge stands to a centre; on the wrong side only the nearest edge counts. */
+  /** Adds how each side stands to a centre; on the wrong side only the nearest side counts. */
   void touch(double x, double y, List<Touch> touches) {
-    if (inside(x, y) != keepInside) {
+    if (within.inside(x, y) != keepInside) {
       touches.add(beyond(x, y));
       return;
     }
@@ -72,51 +77,80 @@ final class Ring {
     }
   }
 
-  /** On the wrong side the lack is the way back to the nearest edge, and its whole need there. */
+  /**
+   * Returns what of the ring can govern close to a place; null when none of it.
+   *
+   * @param reach how far from the place is close
+   * @param ceiling sides with more room than this at the place never govern there
+   */
+  Ring near(double x, double y, double reach, double ceiling) {
+    double[] distances = new double[sides.length];
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < sides.length; i++) {
+      distances[i] = sides[i].distance(x, y);
+      nearest = Math.min(nearest, distances[i]);
+    }
+    boolean inside = within.inside(x, y);
+    boolean sure = nearest > reach;
+    boolean right = !sure || inside == keepInside;
+    boolean wrong = !sure || inside != keepInside;
+    int[] kept = new int[sides.length];
+    int count = 0;
+    for (int i = 0; i < sides.length; i++) {
+      if (right && governs(i, distances[i], x, y, ceiling)
+          || wrong && distances[i] <= nearest + 2 * reach) {
+        kept[count++] = i;
+      }
+    }
+    return count == 0 ? null : only(Arrays.copyOf(kept, count), sure ? fixed(inside) : within);
+  }
+
+  private boolean governs(int index, double distance, double x, double y, double ceiling) {
+    return evenNeedMm >= 0
+        ? distance - evenNeedMm <= ceiling
+        : features[index].leastRoom(x, y) <= ceiling;
+  }
+
+  private static Within fixed(boolean inside) {
+    return (x, y) -> inside;
+  }
+
+  private Ring only(int[] kept, Within how) {
+    Side[] fewSides = new Side[kept.length];
+    Feature[] fewFeatures = new Feature[kept.length];
+    for (int i = 0; i < kept.length; i++) {
+      fewSides[i] = sides[kept[i]];
+      fewFeatures[i] = features[kept[i]];
+    }
+    return new Ring(fewSides, fewFeatures, keepInside, how);
+  }
+
+  /** On the wrong side the lack is the way back to the nearest side, and its whole need there. */
   private Touch beyond(double x, double y) {
     int nearest = 0;
     double distance = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < edges.length; i++) {
-      double candidate = edges[i].distance(x, y);
+    for (int i = 0; i < sides.length; i++) {
+      double candidate = sides[i].distance(x, y);
       if (candidate < distance) {
         distance = candidate;
         nearest = i;
       }
     }
-    Point near = edges[nearest].nearest(x, y);
-    Touch there = features.get(nearest).touch(near.xMm(), near.yMm());
+    double nearX = sides[nearest].nearestX(x, y);
+    double nearY = sides[nearest].nearestY(x, y);
+    Touch there = features[nearest].touch(nearX, nearY);
     boolean apart = distance > Tolerances.SAME_MM;
-    double riseX = apart ? (near.xMm() - x) / distance : there.riseX();
-    double riseY = apart ? (near.yMm() - y) / distance : there.riseY();
+    double riseX = apart ? (nearX - x) / distance : there.riseX();
+    double riseY = apart ? (nearY - y) / distance : there.riseY();
     return new Touch(
-        features.get(nearest),
-        there.roomMm() - distance,
-        riseX,
-        riseY,
-        -distance,
-        near.xMm(),
-        near.yMm());
+        features[nearest], there.roomMm() - distance, riseX, riseY, -distance, nearX, nearY);
   }
 
   private double nearest(double x, double y) {
     double least = Double.POSITIVE_INFINITY;
-    for (Bar edge : edges) {
-      least = Math.min(least, edge.squaredDistance(x, y));
+    for (Side side : sides) {
+      least = Math.min(least, side.squaredDistance(x, y));
     }
     return Math.sqrt(least);
-  }
-
-  /** Counts the edges crossed on the way to the far right. */
-  private boolean inside(double x, double y) {
-    boolean inside = false;
-    for (Bar edge : edges) {
-      Point a = edge.from();
-      Point b = edge.to();
-      if (a.yMm() > y != b.yMm() > y) {
-        double crossing = a.xMm() + (y - a.yMm()) / (b.yMm() - a.yMm()) * (b.xMm() - a.xMm());
-        inside ^= x < crossing;
-      }
-    }
-    return inside;
   }
 }

@@ -5,12 +5,12 @@ import java.util.List;
 
 /** The room around any centre: the least over all features of distance less need. */
 final class Room {
-  private final List<Ring> rings;
-  private final List<? extends Feature> obstacles;
+  private final Ring[] rings;
+  private final Feature[] obstacles;
 
   Room(List<Ring> rings, List<? extends Feature> obstacles) {
-    this.rings = List.copyOf(rings);
-    this.obstacles = List.copyOf(obstacles);
+    this.rings = rings.toArray(new Ring[0]);
+    this.obstacles = obstacles.toArray(new Feature[0]);
   }
 
   /** Returns the room at a centre in millimetres; negative when something fails there. */
@@ -20,9 +20,33 @@ final class Room {
       least = Math.min(least, ring.room(x, y, least));
     }
     for (Feature obstacle : obstacles) {
-      least = Math.min(least, obstacle.room(x, y));
+      if (obstacle.leastRoom(x, y) < least) {
+        least = Math.min(least, obstacle.room(x, y));
+      }
     }
     return least;
+  }
+
+  /**
+   * Returns the same room close to a place, with only what can govern there: as rooms have slope 1
+   * at most, what has twice the reach more than the least at the place never does.
+   */
+  Room near(double x, double y, double reach) {
+    double ceiling = at(x, y) + 2 * reach;
+    List<Ring> fewRings = new ArrayList<>(rings.length);
+    for (Ring ring : rings) {
+      Ring few = ring.near(x, y, reach, ceiling);
+      if (few != null) {
+        fewRings.add(few);
+      }
+    }
+    List<Feature> fewObstacles = new ArrayList<>();
+    for (Feature obstacle : obstacles) {
+      if (obstacle.leastRoom(x, y) <= ceiling) {
+        fewObstacles.add(obstacle);
+      }
+    }
+    return new Room(fewRings, fewObstacles);
   }
 
   /** Returns how every feature stands to a centre. */

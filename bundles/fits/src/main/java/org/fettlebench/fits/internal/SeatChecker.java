@@ -1,15 +1,18 @@
 package org.fettlebench.fits.internal;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.measure.Point;
-import org.locationtech.jts.geom.Geometry;
 import org.osgi.service.component.annotations.Component;
 
 /** Answers seat questions by exact distances; keeps nothing between questions. */
@@ -21,28 +24,39 @@ public final class SeatChecker implements Seats {
     Plan plan = new Plan(question);
     Room room = plan.room();
     Point intended = question.seat().intended();
-    Geometry allowed = AllowedCentres.of(question.seat(), plan);
     BestCentre.Spot best =
-        new BestCentre(
-                room,
-                AllowedCentres.polygon(question.seat().outline()).getEnvelopeInternal(),
-                intended)
-            .find();
+        new BestCentre(room, Box.of(question.seat().outline().points()), intended).find();
     Touch governing = room.governing(intended.xMm(), intended.yMm());
     double bestRoom = tidy(best.roomMm());
     double allowance = tidy(governing.roomMm());
     if (allowance < 0 && bestRoom >= 0) {
-      Point nearest = NearestAllowed.find(room, allowed, best.point(), intended);
+      Point nearest = new NearestAllowed(room, intended).find(best.point());
       allowance = -nearest.distanceMm(intended);
     }
     return new SeatAnswer(
         question,
         verdict(allowance, question.expectedErrorMm()),
-        AllowedCentres.regions(allowed),
-        best.point(),
-        bestRoom,
-        allowance,
-        governing.governing());
+        new SeatAnswer.Figures(best.point(), bestRoom, allowance, plan.spannerFromDegrees()),
+        governing.governing(),
+        () -> AllowedCentres.regions(AllowedCentres.of(question.seat(), plan)));
+  }
+
+  @Override
+  public List<Reach> rose(SeatQuestion question, int directions) {
+    if (!(directions >= 1 && directions <= 3600)) {
+      throw new SeatException(directions + " directions are outside 1 to 3600; 16 will do");
+    }
+    SeatGuard.check(question);
+    Room room = new Plan(question).room();
+    Box box = Box.of(question.seat().outline().points());
+    Point centre = question.seat().intended();
+    List<Reach> rose = new ArrayList<>(directions);
+    for (int i = 0; i < directions; i++) {
+      double degrees = i * 360.0 / directions;
+      OptionalDouble reach = new Ray(room, centre, Math.toRadians(degrees), box).allowanceMm();
+      rose.add(new Reach(degrees, reach));
+    }
+    return List.copyOf(rose);
   }
 
   @Override

@@ -140,6 +140,9 @@ final class SeatCurer {
             head.acrossFlatsMm(),
             head.heightMm(),
             OptionalDouble.empty(),
+            head.bearingDiameterMm(),
+            head.washer(),
+            head.spanner(),
             head.caveat());
     return offer(SeatCure.Kind.TURN_HEAD_DOWN, Words.turnDown(diameter), question.withHead(turned));
   }

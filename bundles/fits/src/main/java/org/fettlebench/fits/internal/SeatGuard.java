@@ -2,10 +2,12 @@ package org.fettlebench.fits.internal;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Point;
 
 /** Refuses seats that cannot be, with the place, the value and the remedy. */
@@ -31,6 +33,9 @@ final class SeatGuard {
   private static void head(SeatedHead head) {
     positive(head.title() + ": circle that it sweeps", head.sweepDiameterMm());
     head.heightMm().ifPresent(height -> positive(head.title() + ": height", height));
+    head.bearingDiameterMm().ifPresent(face -> positive(head.title() + ": washer face", face));
+    head.washer().ifPresent(SeatGuard::washer);
+    head.spanner().ifPresent(SeatGuard::spanner);
     OptionalDouble flats = head.acrossFlatsMm();
     if (flats.isPresent()) {
       positive(head.title() + ": across flats", flats.getAsDouble());
@@ -52,6 +57,17 @@ final class SeatGuard {
     }
   }
 
+  private static void washer(SeatedHead.Washer washer) {
+    positive(washer.title() + ": outside diameter", washer.diameterMm());
+    positive(washer.title() + ": thickness", washer.thicknessMm());
+  }
+
+  private static void spanner(Spanner spanner) {
+    positive(spanner.title() + ": size of its head", spanner.headDiameterMm());
+    spanner.heightMm().ifPresent(high -> positive(spanner.title() + ": height", high));
+    notNegative(spanner.title() + ": lift above the flat", spanner.liftMm());
+  }
+
   private static void wall(Seat.Wall wall) {
     String name = "wall \"" + wall.name() + "\"";
     place(name + ", first end", wall.from());
@@ -68,10 +84,12 @@ final class SeatGuard {
     String name = "neighbour \"" + neighbour.name() + "\"";
     place(name, neighbour.centre());
     positive(name + ", radius", neighbour.radiusMm());
+    neighbour.heightMm().ifPresent(height -> positive(name + ", height", height));
   }
 
-  private static void outline(String name, List<Point> corners) {
-    if (corners.size() < 3) {
+  private static void outline(String name, Outline outline) {
+    List<Point> corners = outline.corners().stream().map(Outline.Corner::at).toList();
+    if (corners.size() < (outline.bent() ? 2 : 3)) {
       throw new SeatException(
           name + ": " + corners.size() + " corners given, at least 3 are needed");
     }
@@ -90,7 +108,14 @@ final class SeatGuard {
                 + "; leave one out");
       }
     }
-    Crossings.refuse(name, corners);
+    if (outline.bent()) {
+      Box box = Box.of(outline.points());
+      range(name + ", arcs, x", box.minX());
+      range(name + ", arcs, x", box.maxX());
+      range(name + ", arcs, y", box.minY());
+      range(name + ", arcs, y", box.maxY());
+    }
+    Crossings.refuse(name, outline);
   }
 
   private static void place(String name, Point point) {

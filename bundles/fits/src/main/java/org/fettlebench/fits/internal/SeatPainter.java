@@ -43,7 +43,7 @@ public final class SeatPainter implements SeatDrawings {
       this.seat = answer.question().seat();
       this.head = answer.question().head();
       this.unit = unit;
-      this.flat = AllowedCentres.polygon(seat.outline()).getEnvelopeInternal();
+      this.flat = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
       this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), head.sweepDiameterMm());
       this.canvas = new Canvas();
       this.surround = new Surround(seat, centreReach());
@@ -75,10 +75,10 @@ public final class SeatPainter implements SeatDrawings {
     }
 
     private void part() {
-      canvas.area(Tone.PART, seat.outline(), List.of());
-      seat.cavities().forEach(hollow -> canvas.path(LineKind.HIDDEN, hollow, true));
-      seat.underside().ifPresent(below -> canvas.path(LineKind.HIDDEN, below, true));
-      canvas.path(LineKind.OUTLINE, seat.outline(), true);
+      canvas.area(Tone.PART, seat.outline().points(), List.of());
+      seat.cavities().forEach(hollow -> canvas.path(LineKind.HIDDEN, hollow.points(), true));
+      seat.underside().ifPresent(below -> canvas.path(LineKind.HIDDEN, below.points(), true));
+      canvas.path(LineKind.OUTLINE, seat.outline().points(), true);
     }
 
     private void wall(Seat.Wall wall) {

@@ -1,20 +1,21 @@
 package org.fettlebench.fits.internal;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
  * Two small linear problems about the shift from a centre, with every feature's room taken as a
- * straight function of the shift. As the true room is convex, it is never less than that, so a
- * shift found here never does worse than it promises.
+ * straight function of the shift. As the true room is convex (but inside arcs, which are asked
+ * again at every shift), it is never less than that, so a shift found here never does worse than it
+ * promises.
  *
- * <p>Only few features matter: each problem starts with the closest feature in each of eight
- * directions and takes in the worst one left out until none is broken. What is left is so small
- * that trying all corners is quickest.
+ * <p>Only few features matter: each problem starts with one and takes in the worst one left out
+ * until none is broken. The new optimum then lies on the feature just taken in, so only its
+ * crossings with the others are tried.
  */
 final class Steps {
-  private static final int SECTORS = 8;
+  private static final int MOST_ROUNDS = 60;
+  private static final double BROKEN = -Tolerances.SAME_MM / 5;
+  private static final double HOLDS = -Tolerances.SAME_MM / 10;
 
   /** A shift and the least room promised after it. */
   record Step(double dx, double dy, double roomMm) {
@@ -23,14 +24,29 @@ final class Steps {
     }
   }
 
-  /** A line a dx + b dy - s room + c >= 0. */
-  private record Bound(double a, double b, double s, double c) {
-    double value(Step step) {
-      return a * step.dx() + b * step.dy() - s * step.roomMm() + c;
-    }
-  }
+  private final List<Touch> touches;
+  private final boolean raising;
+  private final double targetX;
+  private final double targetY;
 
-  private Steps() {}
+  // Bounds a dx + b dy - s room + c >= 0.
+  private final double[] a = new double[MOST_ROUNDS + 5];
+  private final double[] b = new double[MOST_ROUNDS + 5];
+  private final double[] s = new double[MOST_ROUNDS + 5];
+  private final double[] c = new double[MOST_ROUNDS + 5];
+  private int count;
+
+  private double dx;
+  private double dy;
+  private double room;
+  private boolean found;
+
+  private Steps(List<Touch> touches, boolean raising, double targetX, double targetY) {
+    this.touches = touches;
+    this.raising = raising;
+    this.targetX = targetX;
+    this.targetY = targetY;
+  }
 
   /**
    * Returns the shift that raises the least room most; of equally good ones the shortest.
@@ -39,7 +55,12 @@ final class Steps {
    * @param mostMm how far the shift may go along x and along y
    */
   static Step raise(List<Touch> touches, double mostMm) {
-    return solve(touches, mostMm, new Raise());
+    Steps steps = new Steps(touches, true, 0, 0);
+    steps.box(mostMm);
+    Touch least = Room.least(touches);
+    steps.add(least.riseX(), least.riseY(), least.roomMm());
+    steps.room = Double.POSITIVE_INFINITY;
+    return steps.solve();
   }
 
   /**
@@ -50,198 +71,182 @@ final class Steps {
    * @param targetDy the target, as a shift from the centre
    */
   static Step approach(List<Touch> touches, double targetDx, double targetDy) {
-    return solve(touches, 0, new Approach(targetDx, targetDy));
+    Steps steps = new Steps(touches, false, targetDx, targetDy);
+    steps.dx = targetDx;
+    steps.dy = targetDy;
+    steps.found = true;
+    return steps.solve();
   }
 
-  /** The part in which the two problems differ. */
-  private interface Problem {
-    Bound bound(Touch touch);
-
-    List<Step> corners(List<Bound> bounds);
-
-    boolean better(Step candidate, Step best);
-
-    List<Bound> box(double mostMm);
-  }
-
-  private static Step solve(List<Touch> touches, double mostMm, Problem problem) {
-    List<Bound> bounds = new ArrayList<>(problem.box(mostMm));
-    for (Touch touch : closestPerSector(touches)) {
-      bounds.add(problem.bound(touch));
+  private void box(double mostMm) {
+    for (int i = 0; i < 4; i++) {
+      a[i] = i < 2 ? 1 - 2 * i : 0;
+      b[i] = i < 2 ? 0 : 5 - 2 * i;
+      c[i] = mostMm;
     }
-    Step stay = new Step(0, 0, Double.NEGATIVE_INFINITY);
-    for (int round = 0; round < 24; round++) {
-      Step step = best(bounds, problem);
-      if (step == null) {
-        return stay;
-      }
-      Bound broken = worst(touches, step, problem);
-      if (broken == null || bounds.contains(broken)) {
-        return step;
-      }
-      bounds.add(broken);
-    }
-    return stay;
+    count = 4;
   }
 
-  private static List<Touch> closestPerSector(List<Touch> touches) {
-    Touch[] closest = new Touch[SECTORS];
+  private void add(double riseX, double riseY, double roomMm) {
+    a[count] = riseX;
+    b[count] = riseY;
+    s[count] = raising ? 1 : 0;
+    c[count] = roomMm;
+    count++;
+  }
+
+  private Step solve() {
+    if (raising && !improve()) {
+      return new Step(0, 0, Double.NEGATIVE_INFINITY);
+    }
+    for (int round = 0; round < MOST_ROUNDS - 1; round++) {
+      if (!addWorst()) {
+        return new Step(dx, dy, room);
+      }
+      if (!improve()) {
+        return new Step(0, 0, Double.NEGATIVE_INFINITY);
+      }
+    }
+    return new Step(dx, dy, room);
+  }
+
+  /** Takes in the feature that the shift breaks most; returns false when it breaks none. */
+  private boolean addWorst() {
+    double least = BROKEN;
+    Touch worst = null;
     for (Touch touch : touches) {
-      double turns = Math.atan2(touch.riseY(), touch.riseX()) / (2 * Math.PI) + 0.5;
-      int sector = Math.min(SECTORS - 1, (int) (turns * SECTORS));
-      if (closest[sector] == null || touch.roomMm() < closest[sector].roomMm()) {
-        closest[sector] = touch;
+      double value = touch.roomMm() + touch.riseX() * dx + touch.riseY() * dy;
+      // A straight function overrates the room inside an arc, never underrates it.
+      if (touch.hollow()) {
+        value = Math.min(value, shifted(touch).roomMm());
       }
-    }
-    return Arrays.stream(closest).filter(touch -> touch != null).toList();
-  }
-
-  private static Step best(List<Bound> bounds, Problem problem) {
-    Step best = null;
-    for (Step step : problem.corners(bounds)) {
-      boolean holds = true;
-      for (int i = 0; holds && i < bounds.size(); i++) {
-        holds = bounds.get(i).value(step) >= -Tolerances.SAME_MM / 10;
-      }
-      if (holds && (best == null || problem.better(step, best))) {
-        best = step;
-      }
-    }
-    return best;
-  }
-
-  private static Bound worst(List<Touch> touches, Step step, Problem problem) {
-    double least = -Tolerances.SAME_MM / 5;
-    Bound worst = null;
-    for (Touch touch : touches) {
-      Bound bound = problem.bound(touch);
-      double value = bound.value(step);
+      value -= raising ? room : 0;
       if (value < least) {
         least = value;
-        worst = bound;
+        worst = touch;
       }
     }
-    return worst;
+    if (worst == null) {
+      return false;
+    }
+    return worst.hollow() ? addHollow(worst) : addNew(worst.riseX(), worst.riseY(), worst.roomMm());
   }
 
-  /** Solves two equations in dx and dy for a given room; adds nothing when they are parallel. */
-  private static void cross(Bound p, Bound q, List<Step> corners) {
-    double det = p.a * q.b - p.b * q.a;
-    if (Math.abs(det) > 1e-12) {
-      double dx = (p.b * q.c - q.b * p.c) / det;
-      double dy = (q.a * p.c - p.a * q.c) / det;
-      corners.add(new Step(dx, dy, 0));
-    }
+  private Touch shifted(Touch touch) {
+    // From its nearest point up the rise lies the centre that the touch is about.
+    double x = touch.nearX() + touch.riseX() * touch.distanceMm();
+    double y = touch.nearY() + touch.riseY() * touch.distanceMm();
+    return touch.feature().touch(x + dx, y + dy);
   }
 
-  private static final class Raise implements Problem {
-    @Override
-    public Bound bound(Touch touch) {
-      return new Bound(touch.riseX(), touch.riseY(), 1, touch.roomMm());
-    }
+  private boolean addHollow(Touch touch) {
+    Touch there = shifted(touch);
+    double roomHere = there.roomMm() - there.riseX() * dx - there.riseY() * dy;
+    return addNew(there.riseX(), there.riseY(), roomHere);
+  }
 
-    @Override
-    public List<Bound> box(double mostMm) {
-      return List.of(
-          new Bound(1, 0, 0, mostMm),
-          new Bound(-1, 0, 0, mostMm),
-          new Bound(0, 1, 0, mostMm),
-          new Bound(0, -1, 0, mostMm));
+  private boolean addNew(double riseX, double riseY, double roomMm) {
+    for (int i = 0; i < count; i++) {
+      if (a[i] == riseX && b[i] == riseY && c[i] == roomMm) {
+        return false;
+      }
     }
+    add(riseX, riseY, roomMm);
+    return true;
+  }
 
-    @Override
-    public List<Step> corners(List<Bound> bounds) {
-      List<Step> corners = new ArrayList<>();
-      int count = bounds.size();
-      for (int i = 0; i < count; i++) {
-        for (int j = i + 1; j < count; j++) {
-          between(bounds.get(i), bounds.get(j), corners);
-          for (int k = j + 1; k < count; k++) {
-            meet(bounds.get(i), bounds.get(j), bounds.get(k), corners);
-          }
+  /** Finds the best shift on the bound added last; returns false when there is none. */
+  private boolean improve() {
+    found = false;
+    int last = count - 1;
+    if (!raising) {
+      project(last);
+    }
+    for (int i = 0; i < last; i++) {
+      if (raising) {
+        between(last, i);
+        for (int j = i + 1; j < last; j++) {
+          meet(last, i, j);
         }
-      }
-      return corners;
-    }
-
-    /** Half way between two opposite features, by the shortest way. */
-    private static void between(Bound p, Bound q, List<Step> corners) {
-      if (p.s == 1 && q.s == 1 && p.a * q.a + p.b * q.b < -1 + 1e-12) {
-        double shift = (q.c - p.c) / 2;
-        corners.add(new Step(p.a * shift, p.b * shift, (p.c + q.c) / 2));
+      } else {
+        cross(last, i);
       }
     }
+    return found;
+  }
 
-    /** Where three bounds are equal (Cramer's rule). */
-    private static void meet(Bound p, Bound q, Bound r, List<Step> corners) {
-      double pq = p.a * q.b - p.b * q.a;
-      double qr = q.a * r.b - q.b * r.a;
-      double rp = r.a * p.b - r.b * p.a;
-      double det = p.s * qr + q.s * rp + r.s * pq;
-      if (Math.abs(det) < 1e-12) {
+  private void project(int p) {
+    double lack = -(a[p] * targetX + b[p] * targetY + c[p]);
+    double share = lack / (a[p] * a[p] + b[p] * b[p]);
+    offer(targetX + a[p] * share, targetY + b[p] * share, 0);
+  }
+
+  private void cross(int p, int q) {
+    double det = a[p] * b[q] - b[p] * a[q];
+    if (Math.abs(det) > 1e-12) {
+      offer((b[p] * c[q] - b[q] * c[p]) / det, (a[q] * c[p] - a[p] * c[q]) / det, 0);
+    }
+  }
+
+  /** Half way between two opposite features, by the shortest way. */
+  private void between(int p, int q) {
+    if (s[q] == 1 && a[p] * a[q] + b[p] * b[q] < -1 + 1e-12) {
+      double shift = (c[q] - c[p]) / 2;
+      offer(a[p] * shift, b[p] * shift, (c[p] + c[q]) / 2);
+    }
+  }
+
+  /** Where three bounds are equal (Cramer's rule). */
+  private void meet(int p, int q, int r) {
+    double pq = a[p] * b[q] - b[p] * a[q];
+    double qr = a[q] * b[r] - b[q] * a[r];
+    double rp = a[r] * b[p] - b[r] * a[p];
+    double det = s[p] * qr + s[q] * rp + s[r] * pq;
+    if (Math.abs(det) < 1e-12) {
+      return;
+    }
+    double level = (c[p] * qr + c[q] * rp + c[r] * pq) / det;
+    // The least parallel pair gives the sharpest crossing.
+    if (Math.abs(pq) >= Math.abs(qr) && Math.abs(pq) >= Math.abs(rp)) {
+      crossAt(p, q, pq, level);
+    } else if (Math.abs(qr) >= Math.abs(rp)) {
+      crossAt(q, r, qr, level);
+    } else {
+      crossAt(r, p, rp, level);
+    }
+  }
+
+  private void crossAt(int p, int q, double det, double level) {
+    if (Math.abs(det) > 1e-12) {
+      double up = c[p] - s[p] * level;
+      double uq = c[q] - s[q] * level;
+      offer((b[p] * uq - b[q] * up) / det, (a[q] * up - a[p] * uq) / det, level);
+    }
+  }
+
+  /** Takes a shift if it holds and is the best so far. */
+  private void offer(double x, double y, double level) {
+    if (found && !better(x, y, level)) {
+      return;
+    }
+    for (int i = 0; i < count; i++) {
+      if (!(a[i] * x + b[i] * y - s[i] * level + c[i] >= HOLDS)) {
         return;
       }
-      double room = (p.c * qr + q.c * rp + r.c * pq) / det;
-      double pc = p.c - p.s * room;
-      double qc = q.c - q.s * room;
-      double rc = r.c - r.s * room;
-      Bound first = new Bound(p.a, p.b, 0, pc);
-      Bound second = new Bound(q.a, q.b, 0, qc);
-      Bound third = new Bound(r.a, r.b, 0, rc);
-      List<Step> at = new ArrayList<>(1);
-      // The least parallel pair gives the sharpest crossing.
-      if (Math.abs(pq) >= Math.abs(qr) && Math.abs(pq) >= Math.abs(rp)) {
-        cross(first, second, at);
-      } else if (Math.abs(qr) >= Math.abs(rp)) {
-        cross(second, third, at);
-      } else {
-        cross(third, first, at);
-      }
-      at.forEach(step -> corners.add(new Step(step.dx(), step.dy(), room)));
     }
-
-    @Override
-    public boolean better(Step candidate, Step best) {
-      double gain = candidate.roomMm() - best.roomMm();
-      return gain > Tolerances.SAME_MM / 10
-          || gain > -Tolerances.SAME_MM / 10 && candidate.length() < best.length();
-    }
+    dx = x;
+    dy = y;
+    room = level;
+    found = true;
   }
 
-  private record Approach(double targetDx, double targetDy) implements Problem {
-    @Override
-    public Bound bound(Touch touch) {
-      return new Bound(touch.riseX(), touch.riseY(), 0, touch.roomMm());
+  private boolean better(double x, double y, double level) {
+    double near = Math.hypot(x - targetX, y - targetY);
+    double nearest = Math.hypot(dx - targetX, dy - targetY);
+    if (!raising) {
+      return near < nearest;
     }
-
-    @Override
-    public List<Bound> box(double mostMm) {
-      return List.of();
-    }
-
-    @Override
-    public List<Step> corners(List<Bound> bounds) {
-      List<Step> corners = new ArrayList<>();
-      corners.add(new Step(targetDx, targetDy, 0));
-      for (int i = 0; i < bounds.size(); i++) {
-        Bound p = bounds.get(i);
-        double lack = -p.value(new Step(targetDx, targetDy, 0));
-        double square = p.a * p.a + p.b * p.b;
-        corners.add(new Step(targetDx + p.a * lack / square, targetDy + p.b * lack / square, 0));
-        for (int j = i + 1; j < bounds.size(); j++) {
-          cross(p, bounds.get(j), corners);
-        }
-      }
-      return corners;
-    }
-
-    @Override
-    public boolean better(Step candidate, Step best) {
-      return distance(candidate) < distance(best);
-    }
-
-    private double distance(Step step) {
-      return Math.hypot(step.dx() - targetDx, step.dy() - targetDy);
-    }
+    double gain = level - room;
+    return gain > -HOLDS || gain > HOLDS && near < nearest;
   }
 }

@@ -33,7 +33,7 @@ final class Surround {
    * @param headReachMm how far what is drawn of the head reaches from the intended centre
    */
   Surround(Seat seat, double headReachMm) {
-    drawn = AllowedCentres.polygon(seat.outline()).getEnvelopeInternal();
+    drawn = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
     Envelope round = new Envelope(new Coordinate(seat.intended().xMm(), seat.intended().yMm()));
     round.expandBy(headReachMm);
     drawn.expandToInclude(round);

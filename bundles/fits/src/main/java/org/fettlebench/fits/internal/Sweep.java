@@ -2,21 +2,28 @@ package org.fettlebench.fits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.fettlebench.fits.Seat;
-import org.fettlebench.fits.SeatAnswer.Governing.Kind;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.measure.Point;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
-/** The room a head takes about its centre: a circle, or a hexagon when it is set. */
+/**
+ * The room that something takes about the hole's centre: a circle, or a convex shape that does not
+ * turn.
+ */
 final class Sweep {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-  private static final Label NO_LABEL = new Label(Kind.EDGE, "");
+  /** How finely the shape of an open spanner is broken: its circles are overrated by 0.1 %. */
+  private static final int SPANNER_PARTS = 72;
+
+  /**
+   * How far to each side of square the open spanner's head reaches as it swings: half of the 30
+   * degrees between one grip and the next when it is turned over each time (a hexagon repeats every
+   * 60 degrees, and its jaws stand at 15 degrees to its handle; geometry).
+   */
+  private static final double HALF_SWING = Math.toRadians(15);
 
   private final double radiusMm;
   private final List<Point> corners;
@@ -26,14 +33,39 @@ final class Sweep {
     this.corners = corners;
   }
 
-  static Sweep of(SeatedHead head) {
+  static Sweep circle(double radiusMm) {
+    return new Sweep(radiusMm, List.of());
+  }
+
+  /** Returns the head itself: a circle when it may be turned anywhere, a hexagon when it is set. */
+  static Sweep head(SeatedHead head) {
     double radius = head.sweepDiameterMm() / 2;
-    OptionalDouble flats = head.acrossFlatsMm();
-    if (flats.isEmpty() || head.flatsAlongDegrees().isEmpty()) {
-      return new Sweep(radius, List.of());
+    if (head.acrossFlatsMm().isEmpty() || head.flatsAlongDegrees().isEmpty()) {
+      return circle(radius);
     }
-    return new Sweep(
-        radius, hexagon(flats.getAsDouble(), radius, head.flatsAlongDegrees().getAsDouble()));
+    double flats = head.acrossFlatsMm().getAsDouble();
+    return new Sweep(radius, hexagon(flats, radius, head.flatsAlongDegrees().getAsDouble()));
+  }
+
+  /**
+   * Returns an open spanner that comes from one side and swings from grip to grip: its head on that
+   * side, and the hexagon alone on the other.
+   *
+   * @param headRadiusMm half the width of its head
+   * @param hexagonRadiusMm half the hexagon across corners
+   * @param fromRadians the direction in which its handle lies
+   */
+  static Sweep openSpanner(double headRadiusMm, double hexagonRadiusMm, double fromRadians) {
+    double step = 2 * Math.PI / SPANNER_PARTS;
+    double outer = Math.max(headRadiusMm, hexagonRadiusMm) / Math.cos(step / 2);
+    double inner = hexagonRadiusMm / Math.cos(step / 2);
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < SPANNER_PARTS; i++) {
+      double off = (i + 0.5) * step - Math.PI;
+      boolean head = Math.abs(off) < Math.PI / 2 + HALF_SWING + step / 2;
+      points.add(onCircle(head ? outer : inner, fromRadians + off));
+    }
+    return new Sweep(outer, ring(points.stream().map(Sweep::coordinate).toList()));
   }
 
   /**
@@ -68,73 +100,45 @@ final class Sweep {
     return radiusMm;
   }
 
-  /** Returns how far the head reaches in every direction at least. */
+  /** Returns how far it reaches in every direction at least. */
   double leastReachMm() {
-    if (round()) {
-      return radiusMm;
-    }
     double least = radiusMm;
     for (int i = 0; i < corners.size(); i++) {
       Point next = corners.get((i + 1) % corners.size());
-      least = Math.min(least, new Bar(NO_LABEL, corners.get(i), next, 0).distance(0, 0));
+      least = Math.min(least, new Bar(null, corners.get(i), next, 0).distance(0, 0));
     }
     return least;
   }
 
-  /** Returns a straight feature that the head, and something more, must keep off. */
+  /** Returns a straight feature, or a point, that this and something more must keep off. */
   Feature grown(Label label, Point from, Point to, double extraMm) {
     if (round()) {
       return new Bar(label, from, to, radiusMm + extraMm);
     }
-    return new Hull(new Bar(label, from, to, 0), hull(from, to), extraMm, radiusMm);
-  }
-
-  /** Returns the same as an area of centres that fail. */
-  Geometry forbidden(Point from, Point to, double extraMm) {
-    if (round()) {
-      return line(from, to).buffer(radiusMm + extraMm, Tolerances.ARC_SEGMENTS);
+    List<Coordinate> sums = new ArrayList<>(2 * corners.size());
+    for (Point corner : corners) {
+      // What stands at an offset from the centre touches when the centre stands at the negative.
+      sums.add(new Coordinate(from.xMm() - corner.xMm(), from.yMm() - corner.yMm()));
+      sums.add(new Coordinate(to.xMm() - corner.xMm(), to.yMm() - corner.yMm()));
     }
-    return new ConvexHull(sums(from, to), GEOMETRY)
-        .getConvexHull()
-        .buffer(extraMm, Tolerances.ARC_SEGMENTS);
+    return new Hull(new Bar(label, from, to, 0), ring(sums), extraMm, radiusMm);
   }
 
-  /** Returns the same for many features at once that all need as much. */
-  Geometry forbidden(List<Seat.Wall> walls, double extraMm) {
-    List<Geometry> areas = new ArrayList<>();
-    for (Seat.Wall wall : walls) {
-      areas.add(
-          round() ? line(wall.from(), wall.to()) : forbidden(wall.from(), wall.to(), extraMm));
-    }
-    Geometry all = GEOMETRY.buildGeometry(areas);
-    return round() ? all.buffer(radiusMm + extraMm, Tolerances.ARC_SEGMENTS) : all.union();
+  private static Coordinate coordinate(Point point) {
+    return new Coordinate(point.xMm(), point.yMm());
   }
 
-  private static Geometry line(Point from, Point to) {
-    Coordinate a = new Coordinate(from.xMm(), from.yMm());
-    Coordinate b = new Coordinate(to.xMm(), to.yMm());
-    return a.equals2D(b)
-        ? GEOMETRY.createPoint(a)
-        : GEOMETRY.createLineString(new Coordinate[] {a, b});
-  }
-
-  private List<Point> hull(Point from, Point to) {
-    Coordinate[] ring = new ConvexHull(sums(from, to), GEOMETRY).getConvexHull().getCoordinates();
+  /** Returns the convex hull's corners, anticlockwise. */
+  private static List<Point> ring(List<Coordinate> places) {
+    Coordinate[] ring =
+        new ConvexHull(places.toArray(new Coordinate[0]), GEOMETRY)
+            .getConvexHull()
+            .getCoordinates();
     List<Point> points = new ArrayList<>();
     // Library hulls run clockwise and close on themselves.
     for (int i = ring.length - 1; i > 0; i--) {
       points.add(new Point(ring[i].x, ring[i].y));
     }
     return points;
-  }
-
-  private Coordinate[] sums(Point from, Point to) {
-    Coordinate[] sums = new Coordinate[2 * corners.size()];
-    for (int i = 0; i < corners.size(); i++) {
-      Point corner = corners.get(i);
-      sums[2 * i] = new Coordinate(from.xMm() + corner.xMm(), from.yMm() + corner.yMm());
-      sums[2 * i + 1] = new Coordinate(to.xMm() + corner.xMm(), to.yMm() + corner.yMm());
-    }
-    return sums;
   }
 }

@@ -23,17 +23,18 @@ record Touch(
     double nearX,
     double nearY) {
 
-  /** Returns the room at a shift from the centre, as far as a straight line can tell it. */
-  double roomAfter(double dx, double dy) {
-    return roomMm + riseX * dx + riseY * dy;
+  /** Returns whether a straight step may overrate its room: inside an arc, on the right side. */
+  boolean hollow() {
+    return distanceMm >= 0 && feature.hollow();
   }
 
   Governing governing() {
+    Label label = feature.label();
     return new Governing(
-        feature.label().kind(),
-        feature.label().name(),
-        feature.from(),
-        feature.to(),
+        label.kind(),
+        label.words(),
+        label.meets(),
+        feature.line(),
         new Point(nearX, nearY),
         distanceMm,
         distanceMm - roomMm);

@@ -43,7 +43,7 @@ final class WallShape {
     canvas.area(Tone.WALL, band, List.of());
     canvas.path(LineKind.OUTLINE, List.of(wall.from(), wall.to()), false);
     canvas.path(LineKind.OUTLINE, List.of(wall.from(), band.get(3), band.get(2), wall.to()), false);
-    double reach = Plan.filletReachMm(wall);
+    double reach = Tiers.filletReachMm(wall, 0);
     if (reach > 0) {
       fillet(canvas, seat, reach);
     }
@@ -88,7 +88,7 @@ final class WallShape {
                 new Coordinate[] {
                   coordinate(off(wall.from(), -reach)), coordinate(off(wall.to(), -reach))
                 })
-            .intersection(AllowedCentres.polygon(seat.outline()));
+            .intersection(AllowedCentres.polygon(seat.outline().points()));
     lines(canvas, LineKind.THIN, line);
   }
 

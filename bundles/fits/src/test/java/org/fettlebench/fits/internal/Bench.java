@@ -2,8 +2,8 @@ package org.fettlebench.fits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
@@ -57,19 +57,15 @@ final class Bench {
   }
 
   static Seat seat(List<Point> outline, Point intended) {
-    return new Seat("lug", outline, Optional.empty(), List.of(), List.of(), List.of(), intended, 0);
+    return seat(Outline.of(outline), intended);
+  }
+
+  static Seat seat(Outline outline, Point intended) {
+    return Seat.flat("lug", outline, intended);
   }
 
   static Seat with(Seat seat, Seat.Wall... walls) {
-    return new Seat(
-        seat.name(),
-        seat.outline(),
-        seat.underside(),
-        List.of(walls),
-        seat.cavities(),
-        seat.neighbours(),
-        seat.intended(),
-        seat.leastMetalMm());
+    return seat.withWalls(List.of(walls));
   }
 
   static SeatQuestion ask(Seat seat, SeatedHead head) {

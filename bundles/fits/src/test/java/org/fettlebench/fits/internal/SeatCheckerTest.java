@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing.Kind;
@@ -163,15 +164,9 @@ class SeatCheckerTest {
   @Test
   void metalBelowGovernsWhenSidesTaper() {
     Seat seat =
-        new Seat(
-            "lug",
-            Bench.rectangle(20, 10),
-            Optional.of(Bench.corners(0, 3, 20, 3, 20, 10, 0, 10)),
-            List.of(),
-            List.of(),
-            List.of(),
-            new Point(10, 5),
-            1);
+        Bench.seat(Bench.rectangle(20, 10), new Point(10, 5))
+            .withUnderside(Optional.of(Outline.of(Bench.corners(0, 3, 20, 3, 20, 10, 0, 10))))
+            .withLeastMetal(1);
 
     SeatAnswer answer =
         seats.check(new org.fettlebench.fits.SeatQuestion(seat, Bench.round(4), 3, 0.1, ""));
@@ -185,15 +180,10 @@ class SeatCheckerTest {
   @Test
   void hollowAndNeighbourAreKeptOff() {
     Seat seat =
-        new Seat(
-            "flange",
-            Bench.rectangle(100, 100),
-            Optional.empty(),
-            List.of(),
-            List.of(Bench.corners(40, 0, 60, 0, 60, 40, 40, 40)),
-            List.of(new Seat.Neighbour("stud", new Point(50, 60), 4)),
-            new Point(50, 50),
-            2);
+        Bench.seat(Bench.rectangle(100, 100), new Point(50, 50))
+            .withCavities(List.of(Outline.of(Bench.corners(40, 0, 60, 0, 60, 40, 40, 40))))
+            .withNeighbours(List.of(new Seat.Neighbour("stud", new Point(50, 60), 4)))
+            .withLeastMetal(2);
 
     SeatAnswer answer =
         seats.check(new org.fettlebench.fits.SeatQuestion(seat, Bench.round(8), 6, 0.1, ""));

@@ -55,7 +55,8 @@ class SeatLawsTest {
     SeatedHead head = question.head();
     Seat other =
         Bench.with(
-            Bench.seat(seat.outline().stream().map(place).toList(), place.apply(seat.intended())),
+            Bench.seat(
+                seat.outline().points().stream().map(place).toList(), place.apply(seat.intended())),
             seat.walls().stream()
                 .map(
                     wall ->
@@ -122,7 +123,7 @@ class SeatLawsTest {
   @MethodSource("seeds")
   void cornersMayStartAnywhereAndRunEitherWay(int seed) {
     SeatQuestion question = any(seed);
-    List<Point> outline = new ArrayList<>(question.seat().outline());
+    List<Point> outline = new ArrayList<>(question.seat().outline().points());
     Collections.rotate(outline, seed % outline.size());
     Collections.reverse(outline);
     Seat other =

@@ -35,7 +35,7 @@ final class EdgeDistanceRule implements JointRule {
     }
     double distance =
         Stream.concat(Stream.of(seat.get().outline()), seat.get().underside().stream())
-            .mapToDouble(outline -> distance(outline, seat.get().intended()))
+            .mapToDouble(outline -> distance(outline.points(), seat.get().intended()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     double diameters = distance / joint.thread().major().millimetres();

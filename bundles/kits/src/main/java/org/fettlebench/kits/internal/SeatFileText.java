@@ -2,8 +2,8 @@ package org.fettlebench.kits.internal;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.stream.Collectors;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.StationOutline.Station;
@@ -35,17 +35,17 @@ final class SeatFileText {
     line("[seat]");
     key("name", quoted(seat.name()));
     if (file.stations().isEmpty()) {
-      key("outline", points(seat.outline()));
+      key("outline", outline(seat.outline()));
     } else {
       line("stations = [");
       file.stations().forEach(this::station);
       line("]");
     }
-    seat.underside().ifPresent(below -> key("underside", points(below)));
+    seat.underside().ifPresent(below -> key("underside", outline(below)));
     if (!seat.cavities().isEmpty()) {
       key(
           "cavities",
-          seat.cavities().stream().map(this::points).collect(Collectors.joining(", ", "[", "]")));
+          seat.cavities().stream().map(this::outline).collect(Collectors.joining(", ", "[", "]")));
     }
     key("centre", point(seat.intended()));
     if (seat.leastMetalMm() > 0) {
@@ -80,6 +80,7 @@ final class SeatFileText {
     key("name", quoted(other.name()));
     key("centre", point(other.centre()));
     key("sweep", length(2 * other.radiusMm()));
+    other.heightMm().ifPresent(height -> key("height", length(height)));
   }
 
   private void head(SeatFile file) {
@@ -122,8 +123,19 @@ final class SeatFileText {
     line(name + " = " + value);
   }
 
-  private String points(List<Point> points) {
-    return points.stream().map(this::point).collect(Collectors.joining(", ", "[", "]"));
+  private String outline(Outline outline) {
+    return outline.corners().stream().map(this::corner).collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  private String corner(Outline.Corner corner) {
+    if (corner.roundedMm() == 0 && corner.through().isEmpty()) {
+      return point(corner.at());
+    }
+    return "{ at = "
+        + point(corner.at())
+        + (corner.roundedMm() > 0 ? ", rounded = " + length(corner.roundedMm()) : "")
+        + corner.through().map(place -> ", through = " + point(place)).orElse("")
+        + " }";
   }
 
   private String point(Point point) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
@@ -30,7 +31,7 @@ final class SeatReader {
   Optional<Seat> read(Section section) {
     int before = section.reading().faults().size();
     String name = section.requiredName("name", "Write name = \"cover land\"").orElse("");
-    List<Point> outline = outline(section, "outline", "stations").orElse(List.of());
+    Optional<Outline> outline = outline(section, "outline", "stations");
     if (!section.has("outline") && !section.has("stations")) {
       section
           .reading()
@@ -40,7 +41,7 @@ final class SeatReader {
               section.title() + " has neither outline nor stations",
               "Give the corners as outline, or measured widths as stations");
     }
-    Optional<List<Point>> underside = outline(section, "underside", "underside-stations");
+    Optional<Outline> underside = outline(section, "underside", "underside-stations");
     List<Seat.Wall> walls =
         section.tables("wall").stream().map(this::wall).flatMap(Optional::stream).toList();
     List<Seat.Neighbour> neighbours =
@@ -48,17 +49,18 @@ final class SeatReader {
             .map(this::neighbour)
             .flatMap(Optional::stream)
             .toList();
-    List<List<Point>> cavities = cavities(section);
+    List<Outline> cavities = new OutlineReader(section, "cavities").readAll();
     section.required("centre", "Write where the hole should be: centre = [\"9 mm\", \"4 mm\"]");
     Optional<Point> centre = Points.point(section, "centre");
     double leastMetal = section.notNegative("least-metal").map(Length::millimetres).orElse(0.0);
     section.done();
-    if (section.reading().faults().size() > before || centre.isEmpty()) {
+    if (section.reading().faults().size() > before || centre.isEmpty() || outline.isEmpty()) {
       return Optional.empty();
     }
     return checked(
         section,
-        new Seat(name, outline, underside, walls, cavities, neighbours, centre.get(), leastMetal));
+        new Seat(
+            name, outline.get(), underside, walls, cavities, neighbours, centre.get(), leastMetal));
   }
 
   private Optional<Seat> checked(Section section, Seat seat) {
@@ -88,31 +90,24 @@ final class SeatReader {
     return section.has(face) ? face : face.equals("outline") ? "stations" : "underside-stations";
   }
 
-  private Optional<List<Point>> outline(Section section, String corners, String stations) {
+  private Optional<Outline> outline(Section section, String corners, String stations) {
     if (section.has(corners) && section.has(stations)) {
       section.fault(stations, "is given besides " + corners, "Give one of the two");
       return Optional.empty();
     }
-    return section.has(stations) ? stations(section, stations) : corners(section, corners);
+    return section.has(stations)
+        ? stations(section, stations)
+        : new OutlineReader(section, corners).read();
   }
 
-  private Optional<List<Point>> corners(Section section, String key) {
-    Optional<List<Point>> points = Points.points(section, key);
-    if (points.isPresent() && points.get().size() < 3) {
-      section.fault(
-          key, "has " + points.get().size() + " corners, at least 3 are needed", "Add the others");
-    }
-    return points;
-  }
-
-  private Optional<List<Point>> stations(Section section, String key) {
+  private Optional<Outline> stations(Section section, String key) {
     List<Section> rows = section.tables(key);
     List<Station> stations = rows(rows);
     if (stations.size() < rows.size()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(StationOutline.of(stations));
+      return Optional.of(Outline.of(StationOutline.of(stations)));
     } catch (SeatException refused) {
       String[] said = refused.getMessage().split("; ", 2);
       section.fault(
@@ -145,17 +140,6 @@ final class SeatReader {
     return stations;
   }
 
-  private List<List<Point>> cavities(Section section) {
-    List<List<Point>> cavities = Points.lists(section, "cavities");
-    cavities.stream()
-        .filter(cavity -> cavity.size() < 3)
-        .forEach(
-            cavity ->
-                section.fault(
-                    "cavities", "has a cavity of fewer than 3 corners", "Add the others"));
-    return cavities;
-  }
-
   private Optional<Seat.Wall> wall(Section wall) {
     Optional<String> name = wall.requiredName("name", "Write name = \"cylinder wall\"");
     wall.required("from", "Write one end of its foot: from = [\"0 mm\", \"0 mm\"]");
@@ -180,9 +164,11 @@ final class SeatReader {
     Optional<Point> centre = Points.point(head, "centre");
     Optional<Length> sweep =
         head.requiredPositive("sweep", "Write the diameter it sweeps: sweep = \"9 mm\"");
+    OptionalDouble height = SeatFileReader.optional(head.positive("height"));
     head.done();
     return name.isPresent() && centre.isPresent() && sweep.isPresent()
-        ? Optional.of(new Seat.Neighbour(name.get(), centre.get(), sweep.get().millimetres() / 2))
+        ? Optional.of(
+            new Seat.Neighbour(name.get(), centre.get(), sweep.get().millimetres() / 2, height))
         : Optional.empty();
   }
 }

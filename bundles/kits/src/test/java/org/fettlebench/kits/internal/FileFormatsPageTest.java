@@ -46,8 +46,8 @@ class FileFormatsPageTest {
     assertEquals(TapLead.BOTTOMING, cover.tapped().orElseThrow().lead());
     assertTrue(cover.holdsPressure());
     var land = cover.seat().orElseThrow();
-    assertEquals(new Point(0, -4.6), land.outline().get(0));
-    assertEquals(6, land.outline().size());
+    assertEquals(new Point(0, -4.6), land.outline().points().get(0));
+    assertEquals(6, land.outline().points().size());
     assertEquals("barrel", land.walls().get(0).name());
     var gland = kit.joints().get(1);
     assertEquals("5 BA hexagon x 3/8 in, brass", gland.fastener().title());

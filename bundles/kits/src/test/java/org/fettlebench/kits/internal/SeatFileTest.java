@@ -46,7 +46,7 @@ class SeatFileTest {
                 method = "jig"
                 confidence = 0.99
                 """);
-    assertEquals(12.5, question.seat().outline().get(3).yMm());
+    assertEquals(12.5, question.seat().outline().points().get(3).yMm());
     // A hexagon's corners: 8 / cos 30 = 9.2376.
     assertEquals(9.2376, question.head().sweepDiameterMm(), 0.00005);
     assertEquals(3.175, question.head().heightMm().orElseThrow());

@@ -16,6 +16,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatQuestion;
@@ -73,16 +74,15 @@ class BenchCardServiceTest {
   private static SeatAnswer seat() {
     // A boss 9.525 mm square under a head that sweeps 9.5 mm: 4.7625 - 4.75 leaves 0.0125 mm.
     Seat seat =
-        new Seat(
+        Seat.flat(
             "boss",
-            List.of(
-                new Point(0, 0), new Point(9.525, 0), new Point(9.525, 9.525), new Point(0, 9.525)),
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(),
-            new Point(4.7625, 4.7625),
-            0);
+            Outline.of(
+                List.of(
+                    new Point(0, 0),
+                    new Point(9.525, 0),
+                    new Point(9.525, 9.525),
+                    new Point(0, 9.525))),
+            new Point(4.7625, 4.7625));
     SeatedHead head =
         new SeatedHead(
             "2 BA hexagon",

@@ -99,7 +99,8 @@ public final class CorrectionFinder implements Corrections {
     if (question.around().seat().isEmpty()) {
       return "";
     }
-    Outline outline = Outline.of("outline", question.around().seat().get().seat().outline());
+    Outline outline =
+        Outline.of("outline", question.around().seat().get().seat().outline().points());
     java.util.OptionalInt met = outline.met(question.found().centre(), towards);
     return met.isPresent() ? outline.name(met.getAsInt()) : "";
   }

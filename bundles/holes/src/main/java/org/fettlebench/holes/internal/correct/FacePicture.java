@@ -59,16 +59,16 @@ final class FacePicture {
 
   private void part(SeatQuestion seatQuestion) {
     Seat seat = seatQuestion.seat();
-    sketch.area(Tone.PART, seat.outline());
-    seat.cavities().forEach(hollow -> sketch.path(LineKind.HIDDEN, hollow, true));
-    sketch.path(LineKind.OUTLINE, seat.outline(), true);
+    sketch.area(Tone.PART, seat.outline().points());
+    seat.cavities().forEach(hollow -> sketch.path(LineKind.HIDDEN, hollow.points(), true));
+    sketch.path(LineKind.OUTLINE, seat.outline().points(), true);
     seat.walls()
         .forEach(
             wall -> {
               sketch.line(LineKind.GOVERNING, wall.from(), wall.to());
               sketch.label(middle(wall.from(), wall.to()), wall.name(), Item.Side.ABOVE, false);
             });
-    corners(Outline.of("outline", seat.outline()));
+    corners(Outline.of("outline", seat.outline().points()));
     sketch.circle(LineKind.CENTRE, question.target(), seatQuestion.head().sweepDiameterMm() / 2);
   }
 

@@ -64,15 +64,12 @@ class CorrectionFinderTest {
   /** A flat of 20 by 16, or as wide as told, corners counted from the left near one. */
   private static Around seat(double width, double head, boolean mateOpen, SeatedHead... others) {
     Seat seat =
-        new Seat(
+        Seat.flat(
             "lug",
-            List.of(new Point(0, 0), new Point(width, 0), new Point(width, 16), new Point(0, 16)),
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(),
-            TARGET,
-            0);
+            org.fettlebench.fits.Outline.of(
+                List.of(
+                    new Point(0, 0), new Point(width, 0), new Point(width, 16), new Point(0, 16))),
+            TARGET);
     return new Around(
         Optional.of(new SeatQuestion(seat, round(head), 6, 0.3, "a test")),
         List.of(others),

@@ -274,16 +274,7 @@ class FaceMarkerTest {
   void theWanderOverTheDepthIsAdded() {
     assertEquals(0.1, HOLE.wanderMm(), EXACT);
     assertEquals(0.3, HOLE.errorAboveMm(), EXACT);
-    Seat seat =
-        new Seat(
-            "foot",
-            FACES.upper(),
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(),
-            new Point(9, 6),
-            0);
+    Seat seat = Seat.flat("foot", org.fettlebench.fits.Outline.of(FACES.upper()), new Point(9, 6));
     SeatedHead head =
         new SeatedHead(
             "round",
