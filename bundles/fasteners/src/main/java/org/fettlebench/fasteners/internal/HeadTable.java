@@ -16,7 +16,7 @@ import org.fettlebench.threads.ScrewThread;
 /** One table of kind {@code heads}, given its meaning: one style for the threads of some series. */
 final class HeadTable {
   /** Listed and calculated majors of one size differ by rounding only; sizes by far more. */
-  private static final Length SAME_MAJOR = Length.ofMillimetres(0.005);
+  static final Length SAME_MAJOR = Length.ofMillimetres(0.005);
 
   private static final double COS_30 = Math.sqrt(3) / 2;
 
@@ -82,7 +82,8 @@ final class HeadTable {
         head.height(),
         head.washerFace(),
         head.source(),
-        head.note());
+        head.note(),
+        head.countersunkDegrees());
   }
 
   private static HeadStyle.Part part(Table table) {
@@ -123,8 +124,22 @@ final class HeadTable {
             size(row, "height"),
             size(row, "washer_face"),
             row.source(),
-            note);
+            note,
+            countersunkDegrees(table));
     return new Entry(major, head);
+  }
+
+  private static Optional<Double> countersunkDegrees(Table table) {
+    String words = table.header().getOrDefault("countersunk-degrees", "");
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!words.matches("\\d{2,3}(\\.\\d+)?") || !(Double.parseDouble(words) < 180)) {
+      throw new TableFormatException(
+          "heads " + table.id(),
+          List.of("'countersunk-degrees: " + words + "' must be an angle from 10 to below 180"));
+    }
+    return Optional.of(Double.valueOf(words));
   }
 
   private static String note(Table table, Table.Row row) {
@@ -136,7 +151,7 @@ final class HeadTable {
   }
 
   /** Returns a size above 0, in whichever unit its column is. */
-  private static Optional<Length> size(Table.Row row, String column) {
+  static Optional<Length> size(Table.Row row, String column) {
     Optional<Length> size = row.length(column + "_mm").or(() -> row.length(column + "_in"));
     if (size.isPresent() && !size.get().isPositive()) {
       throw fault(row, "column " + column + ": " + size.get() + " is not above 0");
@@ -144,7 +159,7 @@ final class HeadTable {
     return size;
   }
 
-  private static TableFormatException fault(Table.Row row, String what) {
+  static TableFormatException fault(Table.Row row, String what) {
     return new TableFormatException("line " + row.line(), List.of(what));
   }
 }

@@ -98,7 +98,15 @@ class HeadTablesTest {
 
     assertEquals(ids.stream().distinct().toList(), ids);
     assertEquals(
-        Stream.of("hexagon", "hexagon-nut", "lock-nut", "socket-cap", "cheese", "washer")
+        Stream.of(
+                "hexagon",
+                "hexagon-nut",
+                "lock-nut",
+                "socket-cap",
+                "cheese",
+                "countersunk",
+                "socket-countersunk",
+                "washer")
             .sorted()
             .toList(),
         heads.forThread(thread("MF", Length.ofMillimetres(6))).stream()
@@ -151,7 +159,7 @@ class HeadTablesTest {
     return new HeadTables(FixedTables.of(tables), (table, fault) -> faults.add(fault.getMessage()));
   }
 
-  private static List<Table> shipped() {
+  static List<Table> shipped() {
     try (Stream<Path> files = Files.list(TABLES)) {
       List<Table> tables = new ArrayList<>();
       for (Path file : files.sorted().toList()) {
@@ -163,7 +171,7 @@ class HeadTablesTest {
     }
   }
 
-  private static ScrewThread thread(String series, Length major) {
+  static ScrewThread thread(String series, Length major) {
     Source source = new Source("a test", Standing.PUBLISHED);
     return new ScrewThread(
         series,

@@ -181,6 +181,8 @@ final class Substitutes {
     return trade.heads().forThread(thread).stream()
         .filter(head -> !head.style().equals(joint.fastener().style()))
         .filter(head -> part(head.style()).equals(part))
+        // A countersunk head bears on a cone, not on the seat.
+        .filter(head -> head.countersunkDegrees().isEmpty())
         .sorted(
             Comparator.comparing((Head head) -> !held.contains(head.style()))
                 .thenComparing(head -> !head.style().startsWith("small-"))

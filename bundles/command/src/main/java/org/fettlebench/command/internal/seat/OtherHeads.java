@@ -46,6 +46,8 @@ final class OtherHeads {
     HeadStyle.Part part = head.title().contains("nut") ? HeadStyle.Part.NUT : HeadStyle.Part.HEAD;
     return heads.forThread(thread).stream()
         .filter(other -> part(other).filter(part::equals).isPresent())
+        // A countersunk head bears on a cone, not on the seat.
+        .filter(other -> other.countersunkDegrees().isEmpty())
         .map(OtherHeads::seated)
         .filter(other -> other.sweepDiameterMm() < head.sweepDiameterMm())
         .sorted((a, b) -> Double.compare(b.sweepDiameterMm(), a.sweepDiameterMm()))
