@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.internal.head.HeadShow;
+import org.fettlebench.command.internal.head.HeadSinkCommand;
 import org.fettlebench.command.internal.hole.DrillNear;
 import org.fettlebench.command.internal.hole.DrillShow;
+import org.fettlebench.command.internal.hole.DrillSpeed;
 import org.fettlebench.command.internal.hole.HolePlan;
 import org.fettlebench.command.internal.kit.KitCheckCommand;
 import org.fettlebench.command.internal.kit.KitList;
@@ -32,6 +34,7 @@ import org.fettlebench.command.internal.suite.DbBackup;
 import org.fettlebench.command.internal.suite.ModuleLeaveOut;
 import org.fettlebench.command.internal.suite.ModuleLetIn;
 import org.fettlebench.command.internal.suite.ModuleList;
+import org.fettlebench.command.internal.tap.TapRiskCommand;
 import org.fettlebench.command.internal.thread.MaterialList;
 import org.fettlebench.command.internal.thread.ThreadIdentify;
 import org.fettlebench.command.internal.thread.ThreadLimitsCommand;
@@ -66,6 +69,21 @@ public final class AllCommands {
       new HeadShow(Providers.THREADS, Providers.HEADS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),
+      new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),
+      new TapRiskCommand(
+          Providers.THREADS,
+          Providers.DRILLS,
+          Providers.HOLES,
+          Providers.TAP_RISKS,
+          Providers.WORK,
+          club.stock()),
+      new HeadSinkCommand(
+          Providers.THREADS,
+          Providers.HEADS,
+          Providers.SINKS,
+          Providers.HOLES,
+          Providers.DRILLS,
+          club.stock()),
       new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, club.stock()),
       new SeatCheck(
           Providers.KIT_FILES,

@@ -39,6 +39,8 @@ class ApprovedDataTest {
           "Degrees",
           "PerInch",
           "Count",
+          "Rpm",
+          "PerMin",
           "Diameters");
   // Numbers that count things or name them, and so have no unit.
   private static final Set<String> COUNTS =
@@ -55,6 +57,11 @@ class ApprovedDataTest {
           "threads",
           "needed",
           "scaleOneTo",
+          // A part of what breaks the tap, and its flutes.
+          "ratio",
+          "ratioLeast",
+          "ratioMost",
+          "flutes",
           "confidence");
 
   @TempDir static Path folder;
@@ -86,6 +93,9 @@ class ApprovedDataTest {
     "head-show, head show M6",
     "drill-near, drill near 5/32",
     "drill-show, drill show No 22",
+    "drill-speed, drill speed No 22 --material brass --machine 480,850,1400",
+    "tap-risk, tap risk 2 BA --material EN1A --depth 20mm --through --drill 5/32",
+    "head-sink, head sink M6",
     "hole-plan, hole plan 2 BA --percent 65 --depth 5mm --metal 20mm",
     "seat-check, seat check gland.seat.toml",
     "kit-check, kit check pump.kit.toml",

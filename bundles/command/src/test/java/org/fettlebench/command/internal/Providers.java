@@ -2,8 +2,10 @@ package org.fettlebench.command.internal;
 
 import static org.mockito.Mockito.mock;
 
+import org.fettlebench.fasteners.HeadSinks;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.internal.HeadTables;
+import org.fettlebench.fasteners.internal.SinkService;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.Seats;
@@ -35,6 +37,12 @@ import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
 import org.fettlebench.tooling.internal.DrillRegistry;
 import org.fettlebench.tooling.internal.HoleChoice;
+import org.fettlebench.tooling.internal.risk.TapRiskService;
+import org.fettlebench.tooling.internal.speed.SpeedService;
+import org.fettlebench.tooling.internal.work.WorkRegistry;
+import org.fettlebench.tooling.risk.TapRisks;
+import org.fettlebench.tooling.speed.SpindleSpeeds;
+import org.fettlebench.tooling.work.WorkMaterials;
 import org.osgi.framework.BundleContext;
 
 /** The suite's own providers, put together without a framework. */
@@ -71,6 +79,19 @@ public final class Providers {
 
   /** The choice of holes. */
   public static final HoleChooser HOLES = new HoleChoice(TABLES, REGISTRY, Providers::faulty);
+
+  /** The cuts for heads. */
+  public static final HeadSinks SINKS =
+      new SinkService(mock(BundleContext.class), TABLES, HEADS, Providers::failed);
+
+  /** The materials that are worked. */
+  public static final WorkMaterials WORK = new WorkRegistry(TABLES, Providers::faulty);
+
+  /** Spindle speeds. */
+  public static final SpindleSpeeds SPEEDS = new SpeedService(TABLES, WORK, Providers::faulty);
+
+  /** Tap risk. */
+  public static final TapRisks TAP_RISKS = new TapRiskService(TABLES, WORK, Providers::faulty);
 
   /** The shipped ways of placing a hole. */
   public static final HoleMethods METHODS =

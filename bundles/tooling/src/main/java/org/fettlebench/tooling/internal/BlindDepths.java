@@ -64,6 +64,6 @@ final class BlindDepths {
   }
 
   private static String show(Length length) {
-    return LengthFormat.show(length, LengthUnit.MILLIMETRE);
+    return LengthFormat.showBoth(length, LengthUnit.MILLIMETRE);
   }
 }

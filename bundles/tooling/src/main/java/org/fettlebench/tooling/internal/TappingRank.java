@@ -99,6 +99,9 @@ final class TappingRank {
   }
 
   private static String show(Length length) {
-    return LengthFormat.show(length, LengthUnit.MILLIMETRE, 3);
+    return LengthFormat.show(length, LengthUnit.MILLIMETRE, 3)
+        + " ("
+        + LengthFormat.show(length, LengthUnit.INCH, 4)
+        + ")";
   }
 }

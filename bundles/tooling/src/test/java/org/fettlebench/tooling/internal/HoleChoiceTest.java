@@ -69,11 +69,11 @@ class HoleChoiceTest {
     assertEquals(Optional.empty(), choices.get(0).concern());
     assertEquals(
         Optional.of(
-            "minor diameter 5.200 mm is above the most 5.153 mm of ISO 965-1 6H (published)"),
+            "minor diameter 5.200 mm (0.2047 in) is above the most 5.153 mm (0.2029 in) of ISO 965-1 6H (published)"),
         choices.get(1).concern());
     assertEquals(
         Optional.of(
-            "minor diameter 4.800 mm is below the least 4.917 mm of ISO 965-1 6H (published)"),
+            "minor diameter 4.800 mm (0.1890 in) is below the least 4.917 mm (0.1936 in) of ISO 965-1 6H (published)"),
         choices.get(2).concern());
   }
 
@@ -85,7 +85,7 @@ class HoleChoiceTest {
         none.holes.tapping(m6, 75, List.of(drill("4.8 mm"), drill("5 mm"), drill("5.5 mm")));
     assertEquals(Optional.empty(), choices.get(0).concern());
     assertEquals(
-        Optional.of("minor diameter 4.800 mm is below the basic 4.917 mm"),
+        Optional.of("minor diameter 4.800 mm (0.1890 in) is below the basic 4.917 mm (0.1936 in)"),
         choices.get(1).concern());
     assertEquals(
         Optional.of("38 per cent of thread is outside 50 to 85 (common practice, no source)"),
@@ -254,7 +254,7 @@ class HoleChoiceTest {
     BlindHole thin = twoBa(16.8, TapLead.SECOND, 90);
     assertEquals(
         List.of(
-            "warning: thin floor: 1.94 mm is left under the point, less than 2.00 mm"
+            "warning: thin floor: 1.94 mm (0.076 in) is left under the point, less than 2.00 mm (0.079 in)"
                 + " (0.5 drill diameters; common practice, no source)"),
         thin.concerns());
     assertEquals(false, thin.breaksThrough());

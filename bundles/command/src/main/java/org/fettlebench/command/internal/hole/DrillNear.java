@@ -21,8 +21,8 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows the drills next to a size: of all systems, or only those that the club holds. */
-@Component
-public final class DrillNear implements Command {
+@Component(service = Command.class)
+public final class DrillNear extends StockedDrillCommand {
   private static final int USUALLY = 6;
   private static final int MOST = 100;
   private static final Usage USAGE =
@@ -31,19 +31,10 @@ public final class DrillNear implements Command {
           .option("--count", "N", "how many, 1 to " + MOST + "; " + USUALLY + " if not said")
           .flag("--held", "only drills that are in their place and fit for use");
 
-  private final Drills drills;
-  private final Stock stock;
-
   /** Made by the framework. */
   @Activate
   public DrillNear(@Reference Drills drills, @Reference Stock stock) {
-    this.drills = drills;
-    this.stock = stock;
-  }
-
-  @Override
-  public Usage usage() {
-    return USAGE;
+    super(USAGE, drills, stock);
   }
 
   @Override

@@ -19,25 +19,16 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows one drill: all its names, its size, and where the club has it. */
-@Component
-public final class DrillShow implements Command {
+@Component(service = Command.class)
+public final class DrillShow extends StockedDrillCommand {
   private static final Usage USAGE =
       Usage.of("drill show", "Shows a drill's names, size and whereabouts.", "drill show No 22")
           .needsMany("NAME", "a drill such as No 22, F, 5/32 or 4.1 mm");
 
-  private final Drills drills;
-  private final Stock stock;
-
   /** Made by the framework. */
   @Activate
   public DrillShow(@Reference Drills drills, @Reference Stock stock) {
-    this.drills = drills;
-    this.stock = stock;
-  }
-
-  @Override
-  public Usage usage() {
-    return USAGE;
+    super(USAGE, drills, stock);
   }
 
   @Override

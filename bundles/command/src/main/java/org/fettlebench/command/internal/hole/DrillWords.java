@@ -11,7 +11,7 @@ import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 
 /** Reads drills out of typed words, and tells them as data. */
-final class DrillWords {
+public final class DrillWords {
   private DrillWords() {}
 
   /**
@@ -19,7 +19,7 @@ final class DrillWords {
    *
    * @throws CommandException if it is neither
    */
-  static DrillSize read(Drills drills, Call call, String operand) {
+  public static DrillSize read(Drills drills, Call call, String operand) {
     String typed = call.operand(operand).orElseThrow();
     return drills.find(typed).orElseGet(() -> bySize(drills, call, operand, typed));
   }
@@ -40,7 +40,8 @@ final class DrillWords {
     }
   }
 
-  static Map<String, Object> data(DrillSize drill) {
+  /** Returns a drill as data: its names and diameter. */
+  public static Map<String, Object> data(DrillSize drill) {
     return new LinkedHashMap<>(
         Data.of(
             "name", drill.name(),
@@ -50,7 +51,7 @@ final class DrillWords {
   }
 
   /** Returns all names of a drill in one line. */
-  static String names(DrillSize drill) {
+  public static String names(DrillSize drill) {
     return String.join(" = ", drill.names());
   }
 }

@@ -12,11 +12,12 @@ import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 
 /** The drills that are in their place and fit for use, by size. */
-final class HeldDrills {
+public final class HeldDrills {
   private final SortedMap<Length, List<StockLine>> lines = new TreeMap<>();
   private final Drills drills;
 
-  HeldDrills(Stock stock, Drills drills) {
+  /** Looks through the stock once. */
+  public HeldDrills(Stock stock, Drills drills) {
     this.drills = drills;
     for (StockLine line : stock.lines()) {
       if (line.goods().kind() == Goods.Kind.DRILL
@@ -30,12 +31,12 @@ final class HeldDrills {
   }
 
   /** Returns the sizes, smallest first. */
-  List<DrillSize> sizes() {
+  public List<DrillSize> sizes() {
     return lines.keySet().stream().map(drills::ofDiameter).toList();
   }
 
   /** Returns the places where a size is, in the order of the stock; empty when none is held. */
-  List<String> places(DrillSize size) {
+  public List<String> places(DrillSize size) {
     return lines.getOrDefault(size.diameter(), List.of()).stream()
         .map(StockLine::place)
         .distinct()

@@ -67,7 +67,7 @@ final class PlanText {
     choice
         .percentAsDrilled()
         .ifPresent(p -> text.append(", about ").append(percent(p)).append(" as drilled"));
-    choice.concern().ifPresent(concern -> text.append("; but the ").append(concern));
+    choice.concern().ifPresent(concern -> text.append("; but the ").append(turned(concern)));
   }
 
   private void tapping() {
@@ -90,7 +90,7 @@ final class PlanText {
           percent(choice.percentOfThread()),
           choice.percentAsDrilled().map(PlanText::percent).orElse(""),
           place(choice.drill()),
-          choice.concern().orElse(""));
+          choice.concern().map(this::turned).orElse(""));
     }
     text.append(columns.text()).append('\n');
   }
@@ -156,7 +156,7 @@ final class PlanText {
           LengthFormat.number(hole.shoulder(), unit),
           LengthFormat.number(hole.drillTip(), unit),
           LengthFormat.number(hole.left(), unit),
-          String.join("; ", hole.concerns()));
+          turned(String.join("; ", hole.concerns())));
     }
     text.append(columns.text()).append('\n');
     plan.blind().stream()
@@ -172,6 +172,10 @@ final class PlanText {
 
   private String place(DrillSize drill) {
     return String.join("; ", held.places(drill));
+  }
+
+  private String turned(String sentence) {
+    return LengthFormat.turned(sentence, unit);
   }
 
   private LengthUnit other() {

@@ -1,0 +1,2 @@
+/** Commands about tapping. */
+package org.fettlebench.command.internal.tap;
