@@ -1,5 +1,7 @@
 package org.fettlebench.desktop.threads.internal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -8,11 +10,12 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.threads.internal.sheet.FigureTable;
+import org.fettlebench.desktop.threads.internal.sheet.Fold;
+import org.fettlebench.desktop.threads.internal.sheet.Form;
+import org.fettlebench.desktop.threads.internal.sheet.TableCanvas;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
-import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.LengthField;
-import org.fettlebench.desktop.widgets.Section;
-import org.fettlebench.desktop.widgets.VerdictMark;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.tooling.BlindHole;
@@ -21,46 +24,37 @@ import org.fettlebench.tooling.TapLead;
 /** Asks for a blind hole and shows its depths, to scale. */
 final class BlindHoleCard {
   private final Desk desk;
+  private final Fold fold;
   private final LengthField depth;
   private final LengthField metal;
   private final Combo lead;
-  private final Section words;
+  private final Label concerns;
   private final DrawingCanvas canvas;
+  private final TableCanvas table;
+  private final Label sources;
 
   BlindHoleCard(Composite parent, Desk desk, Runnable asked) {
     this.desk = desk;
-    Section section = new Section(parent, desk.look(), "Blind hole");
-    Composite line = Layouts.wide(Layouts.columns(section.body(), 2));
-    depth = field(line, "full thread", asked);
-    metal = field(line, "metal", asked);
-    name(line, "last tap");
-    lead = new Combo(line, SWT.DROP_DOWN | SWT.READ_ONLY);
-    lead.setFont(desk.look().text());
+    fold = new Fold(parent, desk, ThreadsPage.ID, "blind", "Blind hole", false);
+    Form form = new Form(fold.body(), desk, asked);
+    depth = form.length("full thread", "depth from the face");
+    metal = form.length("metal", "thickness there");
+    lead = form.choice("last tap");
     for (TapLead each : TapLead.values()) {
       lead.add(each.name().toLowerCase(Locale.ROOT));
     }
     lead.select(TapLead.BOTTOMING.ordinal());
-    lead.addListener(SWT.Selection, event -> asked.run());
-    canvas = new DrawingCanvas(section.body(), desk);
+    concerns = fold.remarks();
+    concerns.setFont(desk.look().strong());
+    concerns.setForeground(desk.look().ink());
+    canvas = new DrawingCanvas(fold.body(), desk);
     GridData size = new GridData(SWT.FILL, SWT.CENTER, true, false);
     size.heightHint = (int) (220 * desk.look().scale());
     size.exclude = true;
     canvas.setLayoutData(size);
     canvas.setVisible(false);
-    words = new Section(section.body(), desk.look(), "Depths from the face");
-  }
-
-  private LengthField field(Composite line, String name, Runnable asked) {
-    name(line, name);
-    LengthField field = new LengthField(line, desk).onChange(length -> asked.run());
-    field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-    return field;
-  }
-
-  private void name(Composite line, String name) {
-    Label label = Layouts.word(line, desk.look(), name);
-    label.setForeground(desk.look().faint());
-    ((GridData) label.getLayoutData()).widthHint = (int) (80 * desk.look().scale());
+    table = new TableCanvas(fold.body(), desk);
+    sources = fold.remarks();
   }
 
   Optional<ThreadQuestion.Blind> asked() {
@@ -71,37 +65,35 @@ final class BlindHoleCard {
   }
 
   void show(ThreadAnswer answer) {
-    words.clear();
     boolean there = answer.blind().isPresent();
-    words.setVisible(there);
-    ((GridData) words.getLayoutData()).exclude = !there;
     canvas.setVisible(there);
     ((GridData) canvas.getLayoutData()).exclude = !there;
-    answer
-        .blind()
-        .ifPresentOrElse(
-            blind -> {
-              canvas.show(BlindHoleDrawing.of(blind.asked(), blind.hole(), desk.unit()));
-              say(blind.hole());
-            },
-            canvas::clear);
+    answer.blind().ifPresentOrElse(this::show, this::clear);
   }
 
-  private void say(BlindHole hole) {
-    words.line("drill to shoulder", both(hole.shoulder()));
-    words.line("drill to its tip", both(hole.drillTip()));
-    words.line("full thread", both(hole.fullThread()));
-    words.line("lead of the tap", both(hole.tapLead()));
-    words.line("room for chips", both(hole.chipRoom()));
-    if (!hole.breaksThrough()) {
-      words.line("metal left", both(hole.left()));
-    }
-    VerdictMark mark = hole.breaksThrough() ? VerdictMark.STRUCK : VerdictMark.HALF;
-    hole.concerns().forEach(concern -> words.point(mark, concern));
-    hole.sources().stream().map(TappingWords::source).distinct().forEach(words::remark);
+  private void clear() {
+    fold.summary("type its depth");
+    canvas.clear();
+    table.show(FigureTable.EMPTY);
+    Fold.tell(concerns);
+    Fold.tell(sources);
   }
 
-  private String both(Length length) {
-    return LengthFormat.showBoth(length, desk.unit());
+  private void show(ThreadAnswer.Blind blind) {
+    BlindHole hole = blind.hole();
+    canvas.show(BlindHoleDrawing.of(blind.asked(), hole, desk.unit()));
+    table.show(ThreadFigures.depths(hole, desk.unit()));
+    fold.summary(
+        hole.breaksThrough()
+            ? "breaks through"
+            : "drill " + LengthFormat.show(hole.shoulder(), desk.unit()) + " to the shoulder");
+    Fold.tell(concerns, hole.concerns().toArray(String[]::new));
+    List<String> lines = new ArrayList<>(List.of("Depths from the face."));
+    hole.sources().stream().map(TappingWords::source).distinct().forEach(lines::add);
+    Fold.tell(sources, lines.toArray(String[]::new));
+  }
+
+  FigureTable table() {
+    return table.table();
   }
 }

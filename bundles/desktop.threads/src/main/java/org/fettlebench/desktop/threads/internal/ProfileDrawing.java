@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.desktop.threads.internal.profile.ThreadProfile;
 import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;

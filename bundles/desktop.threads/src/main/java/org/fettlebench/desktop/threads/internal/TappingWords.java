@@ -45,7 +45,7 @@ final class TappingWords {
   }
 
   /** Returns a drill's name, with its size behind unless the name is the size. */
-  private static String name(DrillSize drill, LengthUnit unit) {
+  static String name(DrillSize drill, LengthUnit unit) {
     boolean isSize = drill.name().endsWith(unit.symbol()) && !drill.name().contains("/");
     return isSize
         ? drill.name()
@@ -80,16 +80,6 @@ final class TappingWords {
 
   static String source(Source source) {
     return source.citation() + " (" + source.standing().words() + ")";
-  }
-
-  static String clearance(Clearance hole, LengthUnit unit) {
-    return fit(hole)
-        + ": "
-        + name(hole.drill(), unit)
-        + ", "
-        + LengthFormat.allowance(hole.clearance(), unit)
-        + " over the thread; "
-        + hole.where().orElse("not held");
   }
 
   static String fit(Clearance hole) {

@@ -1,89 +1,87 @@
 package org.fettlebench.desktop.threads.internal;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
-import org.fettlebench.desktop.Look;
-import org.fettlebench.desktop.widgets.Layouts;
-import org.fettlebench.desktop.widgets.Section;
+import java.util.ArrayList;
+import java.util.List;
+import org.fettlebench.desktop.threads.internal.ThreadAnswer.Clearance;
+import org.fettlebench.desktop.threads.internal.sheet.FigureTable;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.tooling.BlindHole;
 
-/** The thread's main figures in both units, with their source. */
+/** The figures of a thread and its holes as tables, and the lines that say where they come from. */
 final class ThreadFigures {
-  private final Look look;
-  private final LengthUnit first;
-  private Composite grid;
+  private ThreadFigures() {}
 
-  ThreadFigures(Look look, LengthUnit first) {
-    this.look = look;
-    this.first = first;
-  }
-
-  void fill(Section section, ThreadAnswer answer) {
+  /** Returns the main sizes in both units. */
+  static FigureTable sizes(ThreadAnswer answer, LengthUnit first) {
     ScrewThread thread = answer.thread();
-    grid = Layouts.wide(Layouts.columns(section.body(), 3));
-    ((GridLayout) grid.getLayout()).verticalSpacing = 2;
-    ((GridLayout) section.body().getLayout()).verticalSpacing = 3;
-    head("");
-    head(first.symbol());
-    head(second().symbol());
-    row("major diameter", thread.major());
-    row(TappingWords.pitch(thread), thread.pitch());
-    row("effective diameter", thread.effective());
-    row("minor diameter of nut", thread.minorInternal());
-    row("minor diameter of screw", thread.minorExternal());
-    row("depth of thread, screw", depth(thread.major(), thread.minorExternal()));
+    FigureTable.Maker maker = FigureTable.ofLengths(first);
+    maker.length("major diameter", thread.major());
+    maker.length(TappingWords.pitch(thread), thread.pitch());
+    maker.length("effective diameter", thread.effective());
+    maker.length("minor diameter of nut", thread.minorInternal());
+    maker.length("minor diameter of screw", thread.minorExternal());
+    maker.length("depth of thread, screw", depth(thread.major(), thread.minorExternal()));
     answer
         .limits()
         .ifPresent(
             allowed -> {
-              row("hole in the nut, least", allowed.least());
-              row("hole in the nut, most", allowed.most());
+              maker.length("hole in the nut, least", allowed.least());
+              maker.length("hole in the nut, most", allowed.most());
             });
-    section.remark(
-        "Form: "
-            + thread.form().title()
-            + ", per cent of thread against a depth of "
-            + thread.form().percentDepthPerPitch()
-            + " pitches.");
-    section.remark("Sizes: " + TappingWords.source(thread.source()) + ".");
-    answer
-        .limits()
-        .ifPresent(
-            l ->
-                section.remark(
-                    "Hole: " + l.threadClass() + ", " + TappingWords.source(l.source()) + "."));
+    return maker.made();
   }
 
   private static Length depth(Length major, Length minor) {
     return Length.ofNanometres(major.minus(minor).nanometres() / 2);
   }
 
-  private LengthUnit second() {
-    return first == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+  /** Returns form, sources and standing. */
+  static String[] sources(ThreadAnswer answer) {
+    ScrewThread thread = answer.thread();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Form: "
+            + thread.form().title()
+            + ", per cent of thread against a depth of "
+            + thread.form().percentDepthPerPitch()
+            + " pitches.");
+    lines.add("Sizes: " + TappingWords.source(thread.source()) + ".");
+    answer
+        .limits()
+        .ifPresent(
+            l ->
+                lines.add(
+                    "Hole: " + l.threadClass() + ", " + TappingWords.source(l.source()) + "."));
+    return lines.toArray(String[]::new);
   }
 
-  private void head(String word) {
-    Label label = Layouts.word(grid, look, word);
-    label.setForeground(look.faint());
-    label.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
+  /** Returns the clearance holes. */
+  static FigureTable clearance(ThreadAnswer answer, LengthUnit unit) {
+    FigureTable.Maker maker = FigureTable.of("drill", "over thread", "where");
+    for (Clearance hole : answer.clearance()) {
+      maker.row(
+          TappingWords.fit(hole),
+          hole.drill().name(),
+          LengthFormat.allowance(hole.clearance(), unit),
+          hole.where().orElse("not held"));
+    }
+    return maker.made();
   }
 
-  private void row(String name, Length length) {
-    Layouts.text(grid, look, name).setForeground(look.faint());
-    figure(length, first);
-    figure(length, second());
-  }
-
-  /** Threads are measured finer than lengths: to a micron, to a tenth of a thou. */
-  private void figure(Length length, LengthUnit unit) {
-    int decimals = unit == LengthUnit.INCH ? 4 : 3;
-    Label label = Layouts.word(grid, look, LengthFormat.number(length, unit, decimals));
-    label.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
+  /** Returns the depths of a blind hole from the face, in both units. */
+  static FigureTable depths(BlindHole hole, LengthUnit first) {
+    FigureTable.Maker maker = FigureTable.ofLengths(first);
+    maker.length("drill to shoulder", hole.shoulder());
+    maker.length("drill to its tip", hole.drillTip());
+    maker.length("full thread", hole.fullThread());
+    maker.length("lead of the tap", hole.tapLead());
+    maker.length("room for chips", hole.chipRoom());
+    if (!hole.breaksThrough()) {
+      maker.length("metal left", hole.left());
+    }
+    return maker.made();
   }
 }

@@ -68,6 +68,11 @@ final class ThreadsBook {
         .toList();
   }
 
+  /** Returns the drills that are held, smallest first. */
+  List<DrillSize> held(List<StockLine> stock) {
+    return List.copyOf(HeldDrills.of(stock, drills).sizes());
+  }
+
   /** Returns where a drill is; empty when the club holds none. */
   Optional<String> where(DrillSize drill, List<StockLine> stock) {
     return HeldDrills.of(stock, drills).where(drill);

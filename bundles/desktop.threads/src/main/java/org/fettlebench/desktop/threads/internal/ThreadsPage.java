@@ -9,17 +9,23 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
+import org.fettlebench.desktop.threads.internal.compare.CrossingBook;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.paper.WallCharts;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.ThreadLimits;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.risk.TapRisks;
+import org.fettlebench.tooling.speed.SpindleSpeeds;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
 
 /** How large is a thread, and which drill makes its hole? */
 @Component
@@ -29,9 +35,13 @@ public final class ThreadsPage implements Page {
   private static final String DRILL = "drill ";
 
   private final ThreadsBook book;
+  private final Trade trade;
   private final Stock stock;
+  private volatile Optional<TapRisks> risks = Optional.empty();
+  private volatile Optional<SpindleSpeeds> speeds = Optional.empty();
+  private volatile Optional<WallCharts> charts = Optional.empty();
   private Desk desk;
-  private ThreadsView view;
+  private PageFaces view;
   private long revision = -1;
 
   /** Made by Declarative Services. */
@@ -39,12 +49,48 @@ public final class ThreadsPage implements Page {
   public ThreadsPage(
       @Reference Threads threads,
       @Reference ThreadLimits limits,
+      @Reference ThreadBooks books,
       @Reference Drills drills,
       @Reference HoleChooser holes,
       @Reference Tables tables,
       @Reference Stock stock) {
     this.book = new ThreadsBook(threads, limits, drills, holes, tables);
+    this.trade =
+        new Trade(
+            book,
+            new CrossingBook(threads, books.classes(), books.identifier()),
+            books,
+            () -> risks,
+            () -> speeds,
+            () -> charts);
     this.stock = stock;
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setRisks(TapRisks service) {
+    risks = Optional.of(service);
+  }
+
+  void unsetRisks(TapRisks service) {
+    risks = risks.filter(held -> held != service);
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setSpeeds(SpindleSpeeds service) {
+    speeds = Optional.of(service);
+  }
+
+  void unsetSpeeds(SpindleSpeeds service) {
+    speeds = speeds.filter(held -> held != service);
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setCharts(WallCharts service) {
+    charts = Optional.of(service);
+  }
+
+  void unsetCharts(WallCharts service) {
+    charts = charts.filter(held -> held != service);
   }
 
   @Override
@@ -66,7 +112,7 @@ public final class ThreadsPage implements Page {
   public Control create(Composite parent, Desk newDesk) {
     desk = newDesk;
     revision = -1;
-    view = new ThreadsView(parent, desk, book);
+    view = new PageFaces(parent, desk, trade);
     view.type(desk.remembered(ID, "thread", "2 BA"));
     return view.control();
   }
@@ -130,7 +176,7 @@ public final class ThreadsPage implements Page {
     if (found.key().startsWith(DRILL)) {
       book.drills().find(found.key().substring(DRILL.length())).ifPresent(view::lookAt);
     } else {
-      view.type(found.key());
+      view.show(found.key());
     }
   }
 

@@ -1,38 +1,40 @@
 package org.fettlebench.desktop.threads.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.threads.internal.ThreadAnswer.Tapping;
+import org.fettlebench.desktop.threads.internal.identify.MeasuredLine;
+import org.fettlebench.desktop.threads.internal.sheet.AnswerBand;
 import org.fettlebench.desktop.widgets.CautionStrip;
 import org.fettlebench.desktop.widgets.Cautions;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.Layouts;
+import org.fettlebench.desktop.widgets.ListPrinter;
 import org.fettlebench.desktop.widgets.LongList;
 import org.fettlebench.desktop.widgets.Split;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.DrillSize;
 
-/** The page: a line to type into, the answer, the profile with the hole in it, drills, cards. */
+/** A thread and its hole: a line to type into, the answer, the profile, drills, folds. */
 final class ThreadsView {
   private static final int NEAR = 5;
+  private static final int LOW = 380;
 
   private final Desk desk;
   private final ThreadsBook book;
-  private final Composite page;
+  private final Predicate<String> measured;
+  private final Composite face;
   private final ThreadField field;
   private final HoleWishes wishes;
-  private final Label answerLine;
-  private final Label because;
-  private final Composite near;
+  private final AnswerBand band;
   private DrawingCanvas profile;
   private DrillRule rule;
   private LongList<Tapping> list;
@@ -40,28 +42,48 @@ final class ThreadsView {
   private List<StockLine> stock = List.of();
   private Optional<ScrewThread> thread = Optional.empty();
   private Optional<DrillSize> chosen = Optional.empty();
+  private Optional<ThreadAnswer> shown = Optional.empty();
   private boolean showing;
 
-  ThreadsView(Composite parent, Desk desk, ThreadsBook book) {
+  /**
+   * Makes the view.
+   *
+   * @param turns what goes to the other faces
+   */
+  ThreadsView(Composite parent, Desk desk, Trade trade, Turns turns) {
     this.desk = desk;
-    this.book = book;
-    page = Layouts.page(parent, desk.look());
-    Composite row = Layouts.flow(page);
+    this.book = trade.book();
+    this.measured = turns::identify;
+    face = Layouts.columns(parent, 1);
+    Composite row = Layouts.flow(face);
     field = new ThreadField(row, desk, book.threads(), this::typed);
     wishes = new HoleWishes(row, desk, book.materials(), this::answer);
-    answerLine = Layouts.answer(page, desk.look(), "Type a thread to see its drill");
-    because = Layouts.text(page, desk.look(), "By any usual way of writing it: 2BA, M6 x 0.75.");
-    near = Layouts.flow(page);
-    Split split = new Split(page, desk, SWT.HORIZONTAL, ThreadsPage.ID, "cards");
+    band =
+        new AnswerBand(
+            face,
+            desk,
+            "Type a thread to see its drill",
+            "By any usual way of writing it: 2BA, M6 x 0.75; or what was measured: 4.68 x 0.81.",
+            1);
+    Split split = new Split(face, desk, SWT.HORIZONTAL, ThreadsPage.ID, "cards");
     left(new Split(split.form(), desk, SWT.VERTICAL, ThreadsPage.ID, "drills"));
-    cards = new ThreadCards(split.form(), desk, this::answer);
-    split.share(64, 36);
-    new CautionStrip(page, desk.look(), Cautions.DRILLING);
+    cards = new ThreadCards(split.form(), desk, trade, this::answer, turns::compare);
+    split.share(62, 38);
+    new CautionStrip(face, desk.look(), Cautions.DRILLING);
     desk.onLookChange(this::dress);
   }
 
-  Control control() {
-    return page;
+  /** Ways to the other faces. */
+  interface Turns {
+    /** Lays a screw over a nut. */
+    void compare(String screw, String nut);
+
+    /** Names a thread from measurements in one line; returns whether the line reads as such. */
+    boolean identify(String line);
+  }
+
+  Composite control() {
+    return face;
   }
 
   private void left(Split split) {
@@ -77,10 +99,19 @@ final class ThreadsView {
                 "No drill that is held will do. \u201cDrills not held too\u201d shows all there are.")
             .onSelect(this::selected);
     split.share(74, 26);
+    // Where there is little height the drawing needs it; the rule has the drills too.
+    split
+        .form()
+        .addListener(
+            SWT.Resize,
+            event -> {
+              boolean low = split.form().getSize().y < LOW * desk.look().scale();
+              split.form().setMaximizedControl(low ? upper : null);
+            });
   }
 
   private void dress() {
-    if (!page.isDisposed()) {
+    if (!face.isDisposed()) {
       rule.dress();
       list.refresh();
       answer();
@@ -96,33 +127,31 @@ final class ThreadsView {
       }
       field.found(found.get());
       desk.remember(ThreadsPage.ID, "thread", found.get().designation());
-      offer(List.of());
       answer();
     } else if (!words.isBlank()) {
-      List<ScrewThread> close = book.threads().near(words, NEAR);
-      answerLine.setText(
-          Layouts.escaped("\u201c" + words.strip() + "\u201d is no thread that is known"));
-      because.setText(
-          close.isEmpty()
-              ? "Choose a series and a size beside the field."
-              : "Was one of these meant?");
-      offer(close);
+      offer(words);
     }
   }
 
-  private void offer(List<ScrewThread> close) {
-    for (Control child : near.getChildren()) {
-      child.dispose();
+  private void offer(String words) {
+    List<AnswerBand.Offer> offers = new ArrayList<>();
+    String line = words.strip();
+    if (MeasuredLine.isOne(line, desk.unit())) {
+      band.offer(
+          "Measured: " + line + "?",
+          "Which thread is it?",
+          List.of(new AnswerBand.Offer("Identify " + line, () -> measured.test(line))));
+      return;
     }
-    for (ScrewThread each : close) {
-      Button button =
-          Layouts.button(
-              near, desk.look(), each.designation(), () -> field.type(each.designation()));
-      button.setLayoutData(null);
+    for (ScrewThread each : book.threads().near(words, NEAR)) {
+      offers.add(new AnswerBand.Offer(each.designation(), () -> field.type(each.designation())));
     }
-    ((GridData) near.getLayoutData()).exclude = close.isEmpty();
-    near.setVisible(!close.isEmpty());
-    page.layout(true, true);
+    band.offer(
+        "\u201c" + line + "\u201d is no thread that is known",
+        offers.isEmpty()
+            ? "Choose a series and a size beside the field."
+            : "Was one of these meant?",
+        offers);
   }
 
   private void choose(DrillSize drill) {
@@ -131,14 +160,14 @@ final class ThreadsView {
   }
 
   private void selected(List<Tapping> rows) {
-    if (!showing && !page.isDisposed()) {
+    if (!showing && !face.isDisposed()) {
       rows.stream().findFirst().ifPresent(row -> choose(row.drill()));
     }
   }
 
   /** Shows what is held now. */
   void stock(List<StockLine> lines) {
-    if (!page.isDisposed()) {
+    if (!face.isDisposed()) {
       stock = lines;
       field.refresh();
       answer();
@@ -152,8 +181,7 @@ final class ThreadsView {
     try {
       show(book.answer(question(thread.get()), stock));
     } catch (IllegalArgumentException refused) {
-      because.setText(Layouts.escaped(refused.getMessage()));
-      because.setForeground(desk.look().bad());
+      band.refuse(refused.getMessage());
     }
   }
 
@@ -164,21 +192,24 @@ final class ThreadsView {
 
   private void show(ThreadAnswer answer) {
     showing = true;
-    answerLine.setText(Layouts.escaped(TappingWords.answer(answer, desk.unit())));
-    because.setText(Layouts.escaped(TappingWords.because(answer)));
-    because.setForeground(desk.look().ink());
+    shown = Optional.of(answer);
+    band.say(TappingWords.answer(answer, desk.unit()), TappingWords.because(answer));
     Optional<DrillSize> drill = answer.chosen().map(Tapping::drill);
     profile.show(ProfileDrawing.of(answer.thread(), drill, desk.unit()));
     rule.show(Optional.of(answer));
     list.items(answer.choices());
     drill.ifPresent(list::select);
-    cards.show(answer);
-    page.layout(true, true);
+    cards.show(answer, book.held(stock));
     showing = false;
   }
 
   void type(String designation) {
     field.type(designation);
+  }
+
+  /** Returns the thread on show. */
+  Optional<ScrewThread> thread() {
+    return thread;
   }
 
   /** Shows a drill on the thread that stands on the page, or says what there is to say of it. */
@@ -200,11 +231,29 @@ final class ThreadsView {
     answer();
   }
 
+  /** Returns the drills held now. */
+  List<DrillSize> held() {
+    return book.held(stock);
+  }
+
+  /** Returns the material that the hole is wanted in. */
+  String material() {
+    return wishes.material();
+  }
+
   void focus() {
     field.focus();
   }
 
+  /** Prints the sheet of the thread on show. */
   void print() {
-    list.print("Tapping drills" + thread.map(t -> " for " + t.designation()).orElse(""));
+    shown.ifPresent(
+        answer ->
+            new ListPrinter(
+                    TappingWords.answer(answer, desk.unit()),
+                    List.of(answer.thread().designation(), "", "", "", ""),
+                    ThreadSheet.rows(answer, cards.parts(), desk.unit()),
+                    List.of(false, true, true, true, true))
+                .print(desk));
   }
 }

@@ -10,22 +10,32 @@ import org.fettlebench.club.Goods;
 import org.fettlebench.club.Loan;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
+import org.fettlebench.desktop.threads.internal.compare.CrossingBook;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.FixedTables;
 import org.fettlebench.threads.internal.ThreadRegistry;
+import org.fettlebench.threads.internal.identify.IdentifyService;
+import org.fettlebench.threads.internal.strength.MaterialRegistry;
+import org.fettlebench.threads.internal.strength.StrengthService;
+import org.fettlebench.threads.internal.wires.WireService;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.internal.DrillRegistry;
 import org.fettlebench.tooling.internal.HoleChoice;
+import org.fettlebench.tooling.internal.risk.TapRiskService;
+import org.fettlebench.tooling.internal.speed.SpeedService;
+import org.fettlebench.tooling.internal.work.WorkRegistry;
 import org.osgi.framework.BundleContext;
 
 /** The real threads and drills over the shipped tables, without a framework; and a tool rack. */
-record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, HoleChoice holes) {
+public record Bench(
+    FixedTables tables, ThreadRegistry threads, DrillRegistry drills, HoleChoice holes) {
   private static final Faults NO_FAULTS =
       (contribution, doing, cause) -> {
         throw new AssertionError(doing, cause);
       };
 
-  static final Bench SET = set();
+  /** The one over the shipped tables. */
+  public static final Bench SET = set();
 
   private static Bench set() {
     BundleContext none = mock(BundleContext.class);
@@ -43,7 +53,38 @@ record Bench(FixedTables tables, ThreadRegistry threads, DrillRegistry drills, H
   }
 
   ThreadsPage page(Stock stock) {
-    return new ThreadsPage(threads, threads, drills, holes, tables, stock);
+    ThreadsPage page =
+        new ThreadsPage(
+            threads,
+            threads,
+            new ThreadBooks(
+                threads,
+                identifier(),
+                new MaterialRegistry(tables, (table, fault) -> fail(fault)),
+                new StrengthService(threads),
+                new WireService()),
+            drills,
+            holes,
+            tables,
+            stock);
+    WorkRegistry work = new WorkRegistry(tables, (table, fault) -> fail(fault));
+    page.setRisks(new TapRiskService(tables, work, (table, fault) -> fail(fault)));
+    page.setSpeeds(new SpeedService(tables, work, (table, fault) -> fail(fault)));
+    return page;
+  }
+
+  private static void fail(RuntimeException fault) {
+    throw new AssertionError("a shipped table has a fault", fault);
+  }
+
+  /** Returns the real identifier over the shipped series. */
+  public IdentifyService identifier() {
+    return new IdentifyService(threads, threads, tables);
+  }
+
+  /** Returns the real crossings. */
+  public CrossingBook crossings() {
+    return new CrossingBook(threads, threads, identifier());
   }
 
   /** Returns a stock that holds a club's rack. */

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ThreadsPageInFelixTest {
   private static final String SWT =
       "org.eclipse.swt,org.eclipse.swt.accessibility,org.eclipse.swt.custom,"
-          + "org.eclipse.swt.graphics,org.eclipse.swt.layout,org.eclipse.swt.widgets";
+          + "org.eclipse.swt.graphics,org.eclipse.swt.layout,org.eclipse.swt.program,"
+          + "org.eclipse.swt.widgets";
 
   @TempDir Path data;
 
@@ -26,6 +27,7 @@ class ThreadsPageInFelixTest {
                 "org.fettlebench.drawing",
                 "org.fettlebench.club.api",
                 "org.fettlebench.desktop.api",
+                "org.fettlebench.paper.api",
                 "org.fettlebench.desktop.widgets")
             .packages(SWT)
             .property("fettlebench.data", data.toString())

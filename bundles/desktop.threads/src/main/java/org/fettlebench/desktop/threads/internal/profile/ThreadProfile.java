@@ -1,4 +1,4 @@
-package org.fettlebench.desktop.threads.internal;
+package org.fettlebench.desktop.threads.internal.profile;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,21 +14,22 @@ import org.fettlebench.threads.ThreadForm;
  * British Association), and the depth. What remains of the triangle at a rounded end gives the
  * radius: cut = r (1 / sin (half angle) - 1).
  */
-final class ThreadProfile {
+public final class ThreadProfile {
   private static final int ARC_STEPS = 12;
 
   private final ThreadForm form;
   private final double pitchMm;
   private final double half;
 
-  ThreadProfile(ThreadForm form, double pitchMm) {
+  /** Makes the outline of a form at a pitch above 0. */
+  public ThreadProfile(ThreadForm form, double pitchMm) {
     this.form = form;
     this.pitchMm = pitchMm;
     this.half = Math.toRadians(form.includedAngleDegrees() / 2);
   }
 
   /** Returns whether crests and roots of both sexes are rounded, not only the root of the screw. */
-  boolean rounded() {
+  public boolean rounded() {
     return form == ThreadForm.WHITWORTH || form == ThreadForm.BRITISH_ASSOCIATION;
   }
 
@@ -37,20 +38,22 @@ final class ThreadProfile {
   }
 
   /** Returns how much of the sharp triangle is cut off at the screw's crest. */
-  double crestCutMm() {
+  public double crestCutMm() {
     return rounded() ? (heightMm() - form.externalDepthPerPitch() * pitchMm) / 2 : heightMm() / 8;
   }
 
-  double screwDepthMm() {
+  /** Returns the depth of the screw's thread. */
+  public double screwDepthMm() {
     return form.externalDepthPerPitch() * pitchMm;
   }
 
-  double nutDepthMm() {
+  /** Returns the depth of the nut's thread. */
+  public double nutDepthMm() {
     return form.internalDepthPerPitch() * pitchMm;
   }
 
   /** Returns the radius at the root of the screw. */
-  double rootRadiusMm() {
+  public double rootRadiusMm() {
     return radius(heightMm() - crestCutMm() - screwDepthMm());
   }
 
@@ -59,17 +62,17 @@ final class ThreadProfile {
   }
 
   /** Returns the outline of the screw over so many pitches, left to right. */
-  List<Point> screw(int pitches) {
+  public List<Point> screw(int pitches) {
     return repeated(half(screwDepthMm(), true), pitches);
   }
 
   /** Returns the outline of the nut as the form has it, over so many pitches, left to right. */
-  List<Point> nut(int pitches) {
+  public List<Point> nut(int pitches) {
     return repeated(half(nutDepthMm(), rounded()), pitches);
   }
 
   /** Returns the outline of a nut tapped in a hole: its crests cut off where the hole is. */
-  List<Point> nut(int pitches, double holeDepthMm) {
+  public List<Point> nut(int pitches, double holeDepthMm) {
     return cut(nut(pitches), -holeDepthMm);
   }
 
@@ -116,7 +119,7 @@ final class ThreadProfile {
   }
 
   /** Replaces what is below a level by the level itself. */
-  static List<Point> cut(List<Point> outline, double levelMm) {
+  public static List<Point> cut(List<Point> outline, double levelMm) {
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < outline.size(); i++) {
       Point point = outline.get(i);

@@ -1,4 +1,4 @@
-package org.fettlebench.desktop.threads.internal;
+package org.fettlebench.desktop.threads.internal.profile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,0 +1,2 @@
+/** Every pair of threads that a person could cross. */
+package org.fettlebench.desktop.threads.internal.pairs;
