@@ -1,6 +1,8 @@
 package org.fettlebench.threads.internal.limits;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,10 +30,24 @@ final class AsmeB11 implements LimitRule {
   private static final Map<String, Double> SHARE =
       Map.of("1A", 1.5, "2A", 1.0, "3A", 0.75, "1B", 1.95, "2B", 1.3, "3B", 0.975);
 
-  private final List<Table> printed;
+  /** A printed tolerance of the effective diameter that departs from the formula. */
+  private record Departure(Length major, BigDecimal tpi, double toleranceIn, Source source) {}
+
+  private final Map<String, List<Departure>> departures = new HashMap<>();
 
   AsmeB11(List<Table> printed) {
-    this.printed = printed;
+    printed.stream()
+        .flatMap(table -> table.rows().stream())
+        .forEach(
+            row ->
+                departures
+                    .computeIfAbsent(row.requiredText("class"), name -> new ArrayList<>())
+                    .add(
+                        new Departure(
+                            row.requiredLength("major_in"),
+                            row.requiredNumber("tpi"),
+                            row.requiredLength("effective_tolerance_in").inches(),
+                            row.source())));
   }
 
   @Override
@@ -62,12 +78,12 @@ final class AsmeB11 implements LimitRule {
     double majorTolerance =
         Rounding.halfUp((threadClass.equals("1A") ? 0.09 : 0.06) * Math.cbrt(sq(sizes.pitch())), 4);
     double majorMost = Rounding.halfUp(sizes.major() - allowance, 4);
-    Optional<Table.Row> departure = departure(sizes, threadClass, notes);
+    Optional<Departure> departure = departure(sizes, threadClass, notes);
     double effectiveMost = sizes.effective() - allowance;
     double tolerance =
         departure
-            .map(AsmeB11::inches)
-            .orElse(Rounding.halfUp(SHARE.get(threadClass) * sizes.tolerance2A(), 4));
+            .map(Departure::toleranceIn)
+            .orElseGet(() -> Rounding.halfUp(SHARE.get(threadClass) * sizes.tolerance2A(), 4));
     double rootLeast = effectiveMost - tolerance - 0.64951905 * sizes.pitch();
     double rootMost = sizes.major() - allowance - 1.19078493 * sizes.pitch();
     return new LimitsOfThread(
@@ -78,7 +94,7 @@ final class AsmeB11 implements LimitRule {
         LimitRule.between(
             in(effectiveMost - tolerance),
             in(effectiveMost),
-            departure.map(Table.Row::source).orElse(FORMULA)),
+            departure.map(Departure::source).orElse(FORMULA)),
         LimitRule.between(
             in(Rounding.halfUp(rootLeast, 4)), in(Rounding.halfUp(rootMost, 4)), FORMULA),
         notes);
@@ -86,11 +102,11 @@ final class AsmeB11 implements LimitRule {
 
   private LimitsOfThread nut(UnifiedSizes sizes, String threadClass) {
     List<String> notes = notes(sizes);
-    Optional<Table.Row> departure = departure(sizes, threadClass, notes);
+    Optional<Departure> departure = departure(sizes, threadClass, notes);
     double tolerance =
         departure
-            .map(AsmeB11::inches)
-            .orElse(Rounding.halfUp(SHARE.get(threadClass) * sizes.tolerance2A(), 4));
+            .map(Departure::toleranceIn)
+            .orElseGet(() -> Rounding.halfUp(SHARE.get(threadClass) * sizes.tolerance2A(), 4));
     double basic = Rounding.halfUp(sizes.major() - 1.08253175 * sizes.pitch(), 4);
     double most = basic + Rounding.halfUp(sizes.minorTolerance(threadClass.equals("3B")), 4);
     // From #6 up the standard prints minor diameters to 0.001 in, but the most of 3B to 0.0001 in.
@@ -106,7 +122,7 @@ final class AsmeB11 implements LimitRule {
         LimitRule.between(
             in(sizes.effective()),
             in(sizes.effective() + tolerance),
-            departure.map(Table.Row::source).orElse(FORMULA)),
+            departure.map(Departure::source).orElse(FORMULA)),
         LimitRule.between(in(shownLeast), in(shownMost), FORMULA),
         notes);
   }
@@ -117,24 +133,18 @@ final class AsmeB11 implements LimitRule {
     return notes;
   }
 
-  private Optional<Table.Row> departure(
+  private Optional<Departure> departure(
       UnifiedSizes sizes, String threadClass, List<String> notes) {
-    Optional<Table.Row> row =
-        sizes.usualEngagement()
-            ? printed.stream()
-                .flatMap(table -> table.rows().stream())
-                .filter(one -> one.requiredText("class").equals(threadClass))
-                .filter(one -> one.requiredLength("major_in").equals(sizes.thread().major()))
-                .filter(one -> sizes.hasThreadsPerInch(one.requiredNumber("tpi")))
-                .findFirst()
-            : Optional.empty();
-    row.ifPresent(
-        one -> notes.add("the printed effective limit departs from the formula and is taken"));
-    return row;
-  }
-
-  private static double inches(Table.Row row) {
-    return row.requiredLength("effective_tolerance_in").inches();
+    if (!sizes.usualEngagement()) {
+      return Optional.empty();
+    }
+    for (Departure one : departures.getOrDefault(threadClass, List.of())) {
+      if (one.major().equals(sizes.thread().major()) && sizes.hasThreadsPerInch(one.tpi())) {
+        notes.add("the printed effective limit departs from the formula and is taken");
+        return Optional.of(one);
+      }
+    }
+    return Optional.empty();
   }
 
   private static double sq(double value) {

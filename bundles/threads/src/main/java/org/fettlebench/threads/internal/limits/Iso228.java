@@ -1,7 +1,10 @@
 package org.fettlebench.threads.internal.limits;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tables.Source;
@@ -16,10 +19,36 @@ final class Iso228 implements LimitRule {
   private static final Source BASIC =
       new Source("ISO 228-1 basic size; the standard sets no other limit", Standing.PUBLISHED);
 
-  private final List<Table> tables;
+  /** A row of the table, in force above a diameter. */
+  private record Band(
+      Length over,
+      Length major,
+      Length effective,
+      Length effectiveB,
+      Length minor,
+      Source source) {}
+
+  private final Map<Length, List<Band>> bands = new HashMap<>();
 
   Iso228(List<Table> tables) {
-    this.tables = tables;
+    tables.stream()
+        .flatMap(table -> table.rows().stream())
+        .filter(row -> row.text("effective_mm").isPresent())
+        .forEach(
+            row ->
+                bands
+                    .computeIfAbsent(row.requiredLength("pitch_mm"), pitch -> new ArrayList<>())
+                    .add(band(row)));
+  }
+
+  private static Band band(Table.Row row) {
+    return new Band(
+        row.length("major_over_mm").orElse(Length.ZERO),
+        row.requiredLength("major_mm"),
+        row.requiredLength("effective_mm"),
+        row.requiredLength("effective_b_mm"),
+        row.requiredLength("tolerance_mm"),
+        row.source());
   }
 
   @Override
@@ -29,7 +58,7 @@ final class Iso228 implements LimitRule {
 
   @Override
   public List<String> classes(ScrewThread thread) {
-    return row(thread).isPresent() ? List.of("A", "B") : List.of();
+    return band(thread).isPresent() ? List.of("A", "B") : List.of();
   }
 
   @Override
@@ -39,55 +68,40 @@ final class Iso228 implements LimitRule {
     if (!threadClass.equals("A") && !threadClass.equals("B")) {
       throw unknown(thread, threadClass, "say A or B");
     }
-    Table.Row row =
-        row(thread)
+    Band band =
+        band(thread)
             .orElseThrow(() -> unknown(thread, threadClass, "its pitch is not in the table"));
-    String column = threadClass.equals("A") ? "effective_mm" : "effective_b_mm";
+    Length effective = threadClass.equals("A") ? band.effective() : band.effectiveB();
     LimitsOfThread screw =
         new LimitsOfThread(
             thread,
             ThreadSide.EXTERNAL,
-            standard() + " " + threadClass,
+            threadClass.equals("A") ? "ISO 228-1 A" : "ISO 228-1 B",
+            LimitRule.between(thread.major().minus(band.major()), thread.major(), band.source()),
             LimitRule.between(
-                thread.major().minus(row.requiredLength("major_mm")), thread.major(), row.source()),
-            LimitRule.between(
-                thread.effective().minus(row.requiredLength(column)),
-                thread.effective(),
-                row.source()),
+                thread.effective().minus(effective), thread.effective(), band.source()),
             LimitRule.upTo(thread.minorExternal(), BASIC),
             List.of());
-    return List.of(screw, nut(thread, row));
+    return List.of(screw, nut(thread, band));
   }
 
-  private LimitsOfThread nut(ScrewThread thread, Table.Row row) {
+  private LimitsOfThread nut(ScrewThread thread, Band band) {
     return new LimitsOfThread(
         thread,
         ThreadSide.INTERNAL,
         standard(),
         LimitRule.from(thread.major(), BASIC),
         LimitRule.between(
-            thread.effective(),
-            thread.effective().plus(row.requiredLength("effective_mm")),
-            row.source()),
+            thread.effective(), thread.effective().plus(band.effective()), band.source()),
         LimitRule.between(
-            thread.minorInternal(),
-            thread.minorInternal().plus(row.requiredLength("tolerance_mm")),
-            row.source()),
+            thread.minorInternal(), thread.minorInternal().plus(band.minor()), band.source()),
         List.of());
   }
 
   /** The row of the pitch that begins highest below the diameter. */
-  private Optional<Table.Row> row(ScrewThread thread) {
-    return tables.stream()
-        .filter(table -> table.id().equals(standard()))
-        .flatMap(table -> table.rows().stream())
-        .filter(row -> row.requiredLength("pitch_mm").equals(thread.pitch()))
-        .filter(row -> row.text("effective_mm").isPresent())
-        .filter(row -> over(row).compareTo(thread.major()) < 0)
-        .max(Comparator.comparing(Iso228::over));
-  }
-
-  private static Length over(Table.Row row) {
-    return row.length("major_over_mm").orElse(Length.ZERO);
+  private Optional<Band> band(ScrewThread thread) {
+    return bands.getOrDefault(thread.pitch(), List.of()).stream()
+        .filter(band -> band.over().compareTo(thread.major()) < 0)
+        .max(Comparator.comparing(Band::over));
   }
 }

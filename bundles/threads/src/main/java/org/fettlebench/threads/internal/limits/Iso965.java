@@ -2,7 +2,9 @@ package org.fettlebench.threads.internal.limits;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fettlebench.measure.Length;
@@ -24,7 +26,20 @@ final class Iso965 implements LimitRule {
   private static final Source LARGEST =
       new Source("ASME B1.13M: largest effective diameter + 11/12 H", Standing.RULE);
 
+  private static final Source BASIC_AND_LARGEST =
+      new Source(BASIC.citation() + "; " + LARGEST.citation(), Standing.RULE);
+
+  /** A class that is written rightly, taken apart. */
+  private record Asked(boolean screw, String threadClass, String name, int effective, int crest) {
+    char position() {
+      return threadClass.charAt(1);
+    }
+  }
+
   private final MetricTolerances tolerances;
+
+  /** There are some hundreds of classes at most. */
+  private final Map<String, Asked> known = new ConcurrentHashMap<>();
 
   Iso965(List<Table> tables) {
     this.tolerances = new MetricTolerances(tables);
@@ -44,6 +59,15 @@ final class Iso965 implements LimitRule {
   public List<LimitsOfThread> limits(
       ScrewThread thread, String threadClass, Optional<Length> engagement) {
     withoutEngagement(engagement);
+    Asked asked = known.get(threadClass);
+    if (asked == null) {
+      asked = asked(thread, threadClass);
+      known.put(threadClass, asked);
+    }
+    return List.of(asked.screw() ? screw(thread, asked) : nut(thread, asked));
+  }
+
+  private Asked asked(ScrewThread thread, String threadClass) {
     Matcher screw = SCREW.matcher(threadClass);
     Matcher nut = NUT.matcher(threadClass);
     if (!screw.matches() && !nut.matches()) {
@@ -55,18 +79,18 @@ final class Iso965 implements LimitRule {
     }
     int effective = Integer.parseInt(parts.group(1));
     int crest = parts.group(3) == null ? effective : Integer.parseInt(parts.group(3));
-    return List.of(
-        screw.matches()
-            ? screw(thread, parts.group(), effective, crest)
-            : nut(thread, parts.group(), effective, crest));
+    String name = standard() + " " + threadClass;
+    return new Asked(screw.matches(), threadClass, name, effective, crest);
   }
 
-  private LimitsOfThread screw(ScrewThread thread, String threadClass, int effective, int crest) {
+  private LimitsOfThread screw(ScrewThread thread, Asked asked) {
     double pitch = thread.pitch().millimetres();
-    Tolerance below = tolerances.deviation(thread, threadClass.charAt(1));
+    Tolerance below = tolerances.deviation(thread, asked.position());
     Tolerance major =
-        tolerances.major(thread, crest).orElseThrow(() -> noCrest(thread, threadClass));
-    Tolerance middle = tolerances.effective(thread, effective, ThreadSide.EXTERNAL);
+        tolerances
+            .major(thread, asked.crest())
+            .orElseThrow(() -> noCrest(thread, asked.threadClass()));
+    Tolerance middle = tolerances.effective(thread, asked.effective(), ThreadSide.EXTERNAL);
     double majorMost = thread.major().millimetres() - below.mm();
     double effectiveMost = basic(thread.effective()) - below.mm();
     double effectiveLeast = effectiveMost - middle.mm();
@@ -75,7 +99,7 @@ final class Iso965 implements LimitRule {
     return new LimitsOfThread(
         thread,
         ThreadSide.EXTERNAL,
-        standard() + " " + threadClass,
+        asked.name(),
         LimitRule.between(mm(majorMost - major.mm()), mm(majorMost), below.weaker(major)),
         LimitRule.between(mm(effectiveLeast), mm(effectiveMost), below.weaker(middle)),
         LimitRule.between(
@@ -83,11 +107,11 @@ final class Iso965 implements LimitRule {
         middle.notes());
   }
 
-  private LimitsOfThread nut(ScrewThread thread, String threadClass, int effective, int crest) {
+  private LimitsOfThread nut(ScrewThread thread, Asked asked) {
     double pitch = thread.pitch().millimetres();
-    Tolerance above = tolerances.deviation(thread, threadClass.charAt(1));
-    Tolerance minor = tolerances.minor(thread, crest);
-    Tolerance middle = tolerances.effective(thread, effective, ThreadSide.INTERNAL);
+    Tolerance above = tolerances.deviation(thread, asked.position());
+    Tolerance minor = tolerances.minor(thread, asked.crest());
+    Tolerance middle = tolerances.effective(thread, asked.effective(), ThreadSide.INTERNAL);
     double minorLeast = basic(thread.minorInternal()) + above.mm();
     double effectiveLeast = basic(thread.effective()) + above.mm();
     double majorMost =
@@ -97,14 +121,12 @@ final class Iso965 implements LimitRule {
     return new LimitsOfThread(
         thread,
         ThreadSide.INTERNAL,
-        standard() + " " + threadClass,
+        asked.name(),
         LimitRule.between(
             mm(thread.major().millimetres() + above.mm()),
             // Prints round this half either way: one place more than theirs lies between.
             mm(Rounding.halfUp(majorMost, 4)),
-            above.mm() == 0
-                ? new Source(BASIC.citation() + "; " + LARGEST.citation(), Standing.RULE)
-                : LARGEST),
+            above.mm() == 0 ? BASIC_AND_LARGEST : LARGEST),
         LimitRule.between(
             mm(effectiveLeast), mm(effectiveLeast + middle.mm()), above.weaker(middle)),
         LimitRule.between(mm(minorLeast), mm(minorLeast + minor.mm()), above.weaker(minor)),

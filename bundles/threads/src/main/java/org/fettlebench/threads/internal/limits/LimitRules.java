@@ -1,15 +1,17 @@
 package org.fettlebench.threads.internal.limits;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
 import org.fettlebench.tables.Table;
 import org.fettlebench.threads.LimitsOfThread;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadSide;
 
 /** The standards' rules by the name that a series gives in its header. */
 public final class LimitRules {
@@ -21,7 +23,10 @@ public final class LimitRules {
           MetricTolerances.DEVIATIONS,
           "thread-printed-tolerances");
 
-  private final Map<String, LimitRule> rules;
+  private final Map<String, Supplier<LimitRule>> makers;
+
+  /** Made at the first question, since most starts ask none. */
+  private final Map<String, LimitRule> made = new ConcurrentHashMap<>();
 
   /**
    * Takes the tables of the moment.
@@ -29,19 +34,18 @@ public final class LimitRules {
    * @param tables of all {@link #KINDS}
    */
   public LimitRules(List<Table> tables) {
-    List<Table> printed =
-        tables.stream()
-            .filter(one -> one.kind().equals("thread-printed-tolerances"))
-            .filter(one -> one.id().equals("ASME B1.1"))
-            .toList();
-    List<Table> limits = tables.stream().filter(one -> one.kind().equals("thread-limits")).toList();
-    rules =
+    makers =
         Map.of(
-            "ISO 965-1 6H", new Iso965(tables),
-            "ASME B1.1 2B", new AsmeB11(printed),
-            "BS 84", new Bs84(),
-            "BS 93", new Bs93(),
-            "ISO 228-1", new Iso228(limits));
+            "ISO 965-1 6H", () -> new Iso965(tables),
+            "ASME B1.1 2B",
+                () -> new AsmeB11(ofKind(tables, "thread-printed-tolerances", "ASME B1.1")),
+            "BS 84", Bs84::new,
+            "BS 93", Bs93::new,
+            "ISO 228-1", () -> new Iso228(ofKind(tables, "thread-limits", "ISO 228-1")));
+  }
+
+  private static List<Table> ofKind(List<Table> tables, String kind, String id) {
+    return tables.stream().filter(one -> one.kind().equals(kind) && one.id().equals(id)).toList();
   }
 
   /** Returns the usual classes of a thread; empty where no rule has that name. */
@@ -64,16 +68,34 @@ public final class LimitRules {
                         "series %s names no standard for all its limits: give its table a line"
                                 .formatted(thread.series())
                             + " '# limits: ...' with one of "
-                            + String.join(", ", rules.keySet().stream().sorted().toList())));
+                            + String.join(", ", makers.keySet().stream().sorted().toList())));
     engagement.ifPresent(LimitRules::check);
-    List<LimitsOfThread> limits = new ArrayList<>();
-    for (String one : threadClass.strip().split("\\s*/\\s*", -1)) {
-      limits.addAll(known.limits(thread, one, engagement));
+    List<LimitsOfThread> screws = new ArrayList<>(2);
+    List<LimitsOfThread> nuts = new ArrayList<>(2);
+    for (String one : parts(threadClass)) {
+      for (LimitsOfThread limits : known.limits(thread, one, engagement)) {
+        // A nut's one class comes with each class of screw: once is enough.
+        List<LimitsOfThread> side = limits.side() == ThreadSide.EXTERNAL ? screws : nuts;
+        if (!side.contains(limits)) {
+          side.add(limits);
+        }
+      }
     }
-    // A nut's one class comes with each class of screw: once is enough.
-    List<LimitsOfThread> once = new ArrayList<>(limits.stream().distinct().toList());
-    once.sort(Comparator.comparing(LimitsOfThread::side));
-    return List.copyOf(once);
+    screws.addAll(nuts);
+    return List.copyOf(screws);
+  }
+
+  /** Parts 6H/6g at the stroke. */
+  private static List<String> parts(String threadClass) {
+    int stroke = threadClass.indexOf('/');
+    if (stroke < 0) {
+      return List.of(threadClass.strip());
+    }
+    List<String> parts = new ArrayList<>(2);
+    for (String part : threadClass.split("/", -1)) {
+      parts.add(part.strip());
+    }
+    return parts;
   }
 
   private static void check(Length engagement) {
@@ -83,6 +105,7 @@ public final class LimitRules {
   }
 
   private Optional<LimitRule> find(Optional<String> rule) {
-    return rule.map(rules::get);
+    return rule.filter(makers::containsKey)
+        .map(name -> made.computeIfAbsent(name, unmade -> makers.get(unmade).get()));
   }
 }

@@ -34,34 +34,62 @@ final class MetricTolerances {
   /** Shares of the grade 6 tolerance of the screw that the nut has, from grade 4. */
   private static final double[] NUT_GRADES = {0.85, 1.06, 1.32, 1.7, 2.12};
 
-  /** A row of tolerances and the range of diameters it is for. */
-  private record Band(Length over, Length to, Table.Row row) {
+  private static final Source STANDARD = new Source("ISO 965-1", Standing.PUBLISHED);
+  private static final Source SEEN =
+      new Source("ISO 965-1, as printed limits and tables bear out", Standing.PUBLISHED);
+  private static final Tolerance NONE = new Tolerance(0, STANDARD);
+  private static final String POSITIONS = "efg";
+  private static final int COARSEST = 9;
+
+  /**
+   * The tolerances of a row by grade and the range of diameters it is for. They are read once:
+   * lists of threads run to hundreds of thousands.
+   */
+  private record Band(Length over, Length to, List<Optional<Tolerance>> grades) {
     boolean holds(Length major) {
       return over.compareTo(major) < 0 && major.compareTo(to) <= 0;
     }
+
+    Optional<Tolerance> grade(int grade) {
+      return grades.get(grade);
+    }
   }
 
-  private record Key(String quantity, Length pitch) {}
+  /** The bands of each quantity by pitch. */
+  private final Map<String, Map<Length, List<Band>>> tolerances = new HashMap<>();
 
-  // Looked up for every thread of long lists, so the cells are read once.
-  private final Map<Key, List<Band>> tolerances = new HashMap<>();
-  private final Map<Length, Table.Row> deviations = new HashMap<>();
+  private final Map<Length, Map<Character, Tolerance>> deviations = new HashMap<>();
 
   MetricTolerances(List<Table> tables) {
     rows(tables, TOLERANCES)
         .forEach(
             row ->
                 tolerances
-                    .computeIfAbsent(
-                        new Key(row.requiredText("quantity"), row.requiredLength("pitch_mm")),
-                        key -> new ArrayList<>())
-                    .add(
-                        new Band(
-                            row.length("over_mm").orElse(Length.ZERO),
-                            row.length("to_mm").orElse(Length.ofNanometres(Long.MAX_VALUE)),
-                            row)));
+                    .computeIfAbsent(row.requiredText("quantity"), quantity -> new HashMap<>())
+                    .computeIfAbsent(row.requiredLength("pitch_mm"), pitch -> new ArrayList<>())
+                    .add(band(row)));
     rows(tables, DEVIATIONS)
-        .forEach(row -> deviations.putIfAbsent(row.requiredLength("pitch_mm"), row));
+        .forEach(row -> deviations.putIfAbsent(row.requiredLength("pitch_mm"), positions(row)));
+  }
+
+  private static Band band(Table.Row row) {
+    List<Optional<Tolerance>> grades = new ArrayList<>();
+    for (int grade = 0; grade <= COARSEST; grade++) {
+      grades.add(printed(row, "grade_" + grade, "printed_grades", String.valueOf(grade)));
+    }
+    return new Band(
+        row.length("over_mm").orElse(Length.ZERO),
+        row.length("to_mm").orElse(Length.ofNanometres(Long.MAX_VALUE)),
+        grades);
+  }
+
+  private static Map<Character, Tolerance> positions(Table.Row row) {
+    Map<Character, Tolerance> positions = new HashMap<>();
+    for (char position : POSITIONS.toCharArray()) {
+      printed(row, position + "_um", "printed", String.valueOf(position))
+          .ifPresent(there -> positions.put(position, there));
+    }
+    return positions;
   }
 
   private static Stream<Table.Row> rows(List<Table> tables, String kind) {
@@ -73,13 +101,10 @@ final class MetricTolerances {
   /** Returns the deviation of position e, f, g, h, G or H from the basic size, without its sign. */
   Tolerance deviation(ScrewThread thread, char position) {
     if (position == 'h' || position == 'H') {
-      return new Tolerance(0, new Source("ISO 965-1", Standing.PUBLISHED));
+      return NONE;
     }
-    String letter = String.valueOf(Character.toLowerCase(position));
-    Optional<Table.Row> row =
-        Optional.ofNullable(deviations.get(thread.pitch()))
-            .filter(one -> one.text(letter + "_um").isPresent());
-    return row.map(one -> printed(one, letter + "_um", "printed", letter, "ISO 965-1"))
+    Map<Character, Tolerance> known = deviations.getOrDefault(thread.pitch(), Map.of());
+    return Optional.ofNullable(known.get(Character.toLowerCase(position)))
         .orElseThrow(
             () ->
                 new MeasureException(
@@ -89,16 +114,16 @@ final class MetricTolerances {
 
   /** Returns Td of the screw's crest; empty where there is no such grade. */
   Optional<Tolerance> major(ScrewThread thread, int grade) {
-    return row("Td", thread).flatMap(row -> grade(row, grade));
+    return band("Td", thread).flatMap(band -> band.grade(grade));
   }
 
   /** Returns TD1 of the nut's crest, of the coarsest grade there is where the asked is not. */
   Tolerance minor(ScrewThread thread, int grade) {
-    Table.Row row =
-        row("TD1", thread)
+    Band band =
+        band("TD1", thread)
             .orElseThrow(() -> new MeasureException("ISO 965-1 has no pitch of " + thread.pitch()));
     for (int there = grade; there >= 4; there--) {
-      Optional<Tolerance> found = grade(row, there);
+      Optional<Tolerance> found = band.grade(there);
       if (found.isPresent()) {
         return there == grade ? found.get() : instead(found.get(), there, grade);
       }
@@ -117,8 +142,8 @@ final class MetricTolerances {
 
   /** Returns Td2 or TD2. */
   Tolerance effective(ScrewThread thread, int grade, ThreadSide side) {
-    return row(side == ThreadSide.EXTERNAL ? "Td2" : "TD2", thread)
-        .flatMap(row -> grade(row, grade))
+    return band(side == ThreadSide.EXTERNAL ? "Td2" : "TD2", thread)
+        .flatMap(band -> band.grade(grade))
         .orElseGet(() -> byFormula(thread, grade, side));
   }
 
@@ -149,27 +174,24 @@ final class MetricTolerances {
         "major diameter %s mm is outside 0.99 to 355 mm (ISO 965-1)".formatted(majorMm));
   }
 
-  private Optional<Table.Row> row(String quantity, ScrewThread thread) {
-    return tolerances.getOrDefault(new Key(quantity, thread.pitch()), List.of()).stream()
-        .filter(band -> band.holds(thread.major()))
-        .map(Band::row)
-        .findFirst();
+  private Optional<Band> band(String quantity, ScrewThread thread) {
+    List<Band> bands =
+        tolerances.getOrDefault(quantity, Map.of()).getOrDefault(thread.pitch(), List.of());
+    for (Band band : bands) {
+      if (band.holds(thread.major())) {
+        return Optional.of(band);
+      }
+    }
+    return Optional.empty();
   }
 
-  private static Optional<Tolerance> grade(Table.Row row, int grade) {
-    String column = "grade_" + grade;
-    return row.text(column)
-        .map(there -> printed(row, column, "printed_grades", String.valueOf(grade), "ISO 965-1"));
-  }
-
-  private static Tolerance printed(
-      Table.Row row, String column, String printedColumn, String which, String standard) {
+  private static Optional<Tolerance> printed(
+      Table.Row row, String column, String printedColumn, String which) {
+    if (row.text(column).isEmpty()) {
+      return Optional.empty();
+    }
     boolean seen = Arrays.asList(row.text(printedColumn).orElse("").split(" ")).contains(which);
     double mm = row.requiredNumber(column).doubleValue() * MM_PER_UM;
-    return new Tolerance(
-        mm,
-        seen
-            ? new Source(standard + ", as printed limits and tables bear out", Standing.PUBLISHED)
-            : row.source());
+    return Optional.of(new Tolerance(mm, seen ? SEEN : row.source()));
   }
 }
