@@ -71,6 +71,9 @@ public interface Call {
   /** Returns where a command that streams writes; others return a {@link Reply}. */
   PrintStream out();
 
+  /** Returns where a command that was asked to tell how far it is writes that. */
+  PrintStream err();
+
   /** Returns whether the answer is for machines. */
   boolean json();
 

@@ -21,7 +21,7 @@
  * reported. No null crosses this API.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.command;
 
 import org.osgi.annotation.bundle.Export;

@@ -155,6 +155,11 @@ final class ParsedCall implements Call {
   }
 
   @Override
+  public PrintStream err() {
+    return place.err();
+  }
+
+  @Override
   public boolean json() {
     return asked.json();
   }

@@ -60,7 +60,11 @@ public final class Runner implements ToIntFunction<Map<String, Object>> {
             // Even a call whose words cannot be read is answered in the way it asked for.
             args.contains("--json"));
     try {
-      Place place = new Place(String.valueOf(call.get("cwd")), (InputStream) call.get("in"));
+      Place place =
+          new Place(
+              String.valueOf(call.get("cwd")),
+              (InputStream) call.get("in"),
+              (PrintStream) call.get("err"));
       return run(Asked.of(args), place, printer);
     } catch (RuntimeException e) {
       return fail(e, printer);

@@ -36,6 +36,7 @@ import org.fettlebench.command.internal.suite.ModuleLetIn;
 import org.fettlebench.command.internal.suite.ModuleList;
 import org.fettlebench.command.internal.tap.TapRiskCommand;
 import org.fettlebench.command.internal.thread.MaterialList;
+import org.fettlebench.command.internal.thread.ThreadBatch;
 import org.fettlebench.command.internal.thread.ThreadIdentify;
 import org.fettlebench.command.internal.thread.ThreadLimitsCommand;
 import org.fettlebench.command.internal.thread.ThreadList;
@@ -62,6 +63,8 @@ public final class AllCommands {
       new ThreadList(Providers.THREADS),
       new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
       new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
+      new ThreadBatch(
+          Providers.THREADS, Providers.THREAD_CLASSES, Providers.STRENGTH, Providers.WIRES),
       new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
       new MaterialList(Providers.MATERIALS),
       new ThreadIdentify(Providers.IDENTIFIER),

@@ -65,7 +65,7 @@ class CommandLineGuideTest {
       for (Command command : AllCommands.of(club, folder)) {
         String example = command.usage().example().replaceAll(" > .*", "");
         Asked asked = Asked.of(words(example));
-        Parser.parse(command.usage(), asked, new Place("/", System.in), System.out);
+        Parser.parse(command.usage(), asked, new Place("/", System.in, System.err), System.out);
       }
     }
   }

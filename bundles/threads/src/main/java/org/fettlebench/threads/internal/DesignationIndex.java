@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 
@@ -20,8 +19,6 @@ final class DesignationIndex {
     LOOSE
   }
 
-  private static final int MOST_KEPT = 2_000;
-
   private record Found(Claim claim, ScrewThread thread) {}
 
   /** A thread with its ways of writing. */
@@ -30,9 +27,6 @@ final class DesignationIndex {
   private final Map<String, Found> found = new HashMap<>();
   private final List<Entry> entries = new ArrayList<>();
   private final List<HeldSeries> series;
-
-  /** Answers given: a stock has few threads, and a kit check asks for them again and again. */
-  private final Map<String, Optional<ScrewThread>> asked = new ConcurrentHashMap<>();
 
   private boolean filled;
 
@@ -50,17 +44,10 @@ final class DesignationIndex {
     }
   }
 
-  Optional<ScrewThread> find(String designation) {
+  /** Finds a thread by a designation brought to {@link DesignationText#key}. */
+  Optional<ScrewThread> find(String key) {
     fill();
-    if (designation.length() > DesignationText.LONGEST) {
-      return Optional.empty();
-    }
-    if (asked.size() >= MOST_KEPT) {
-      asked.clear();
-    }
-    return asked.computeIfAbsent(
-        designation,
-        typed -> Optional.ofNullable(found.get(DesignationText.key(typed))).map(Found::thread));
+    return Optional.ofNullable(found.get(key)).map(Found::thread);
   }
 
   List<Entry> entries() {

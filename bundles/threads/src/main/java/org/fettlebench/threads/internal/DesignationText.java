@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.text.Normalizer;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -46,7 +45,12 @@ final class DesignationText {
     if (typed.length() > LONGEST) {
       return "";
     }
-    String text = parted(typed).thread().toLowerCase(Locale.ROOT);
+    return keyOf(parted(typed).thread());
+  }
+
+  /** Returns the one way of writing of what {@link #parted} left as the thread. */
+  static String keyOf(String thread) {
+    String text = thread.toLowerCase(Locale.ROOT);
     text = NUMBER_SIGN.matcher(text).replaceAll("#");
     text = withoutDots(text);
     text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
@@ -59,12 +63,8 @@ final class DesignationText {
     return DASH_NOT_BETWEEN.matcher(text).replaceAll("");
   }
 
-  /** Returns the class of thread written behind, as the standard writes it. */
-  static Optional<String> threadClass(String typed) {
-    return typed.length() > LONGEST ? Optional.empty() : parted(typed).threadClass();
-  }
-
-  private static ClassText parted(String typed) {
+  /** Parts the class of thread written behind, as the standard writes it. */
+  static ClassText parted(String typed) {
     return ClassText.of(DECIMAL_COMMA.matcher(plainSigns(typed).strip()).replaceAll("."));
   }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import org.fettlebench.measure.Length;
 import org.fettlebench.modules.Faults;
@@ -30,10 +31,16 @@ import org.osgi.service.component.annotations.Reference;
 @Component(service = {Threads.class, ThreadLimits.class, ThreadClasses.class})
 public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasses {
 
+  /**
+   * All that was made from the tables of a moment.
+   *
+   * @param asked answers given: a stock has few threads, and they are asked for again and again
+   */
   private record Snapshot(
       long revision,
       List<ThreadSeries> series,
       DesignationIndex index,
+      Map<String, Optional<ThreadCall>> asked,
       Map<String, String> limitRules,
       List<Table> limitTables,
       LimitRules rules) {
@@ -42,6 +49,8 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
       return Optional.ofNullable(limitRules.get(thread.series()));
     }
   }
+
+  private static final int MOST_KEPT = 2_000;
 
   /** What the series made by rule follow, as the listed Unified series do. */
   private static final String UNIFIED_RULE = "ASME B1.1 2B";
@@ -85,16 +94,33 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   @Override
   public Optional<ScrewThread> find(String designation) {
-    return now()
-        .index()
-        .find(designation)
-        .or(() -> UnifiedByRule.find(DesignationText.key(designation)));
+    return read(designation).map(ThreadCall::thread);
   }
 
   @Override
   public Optional<ThreadCall> read(String designation) {
-    return find(designation)
-        .map(thread -> new ThreadCall(thread, DesignationText.threadClass(designation)));
+    Snapshot now = now();
+    if (designation.length() > DesignationText.LONGEST) {
+      return Optional.empty();
+    }
+    Optional<ThreadCall> known = now.asked().get(designation);
+    if (known == null) {
+      known = read(designation, now.index());
+      if (now.asked().size() >= MOST_KEPT) {
+        now.asked().clear();
+      }
+      now.asked().put(designation, known);
+    }
+    return known;
+  }
+
+  private static Optional<ThreadCall> read(String designation, DesignationIndex index) {
+    ClassText parted = DesignationText.parted(designation);
+    String key = DesignationText.keyOf(parted.thread());
+    return index
+        .find(key)
+        .or(() -> UnifiedByRule.find(key))
+        .map(thread -> new ThreadCall(thread, parted.threadClass()));
   }
 
   @Override
@@ -157,6 +183,7 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
         revision,
         held.stream().map(HeldSeries::series).toList(),
         new DesignationIndex(held),
+        new ConcurrentHashMap<>(),
         rules,
         sound,
         new LimitRules(all));

@@ -82,7 +82,8 @@ public final class ThreadWords {
     return words.subList(from, end);
   }
 
-  private static CommandException unknown(Threads threads, String typed) {
+  /** Returns what is told of words that name no thread, with the nearest threads. */
+  static CommandException unknown(Threads threads, String typed) {
     String near =
         threads.near(typed, MOST_NEAR).stream()
             .map(ScrewThread::designation)
