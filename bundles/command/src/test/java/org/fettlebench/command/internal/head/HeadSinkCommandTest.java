@@ -39,7 +39,7 @@ class HeadSinkCommandTest {
 
   private static StockLine line(String name, double mm) {
     return new StockLine(
-        1, FreshClub.drill(name, mm), "Stand", Condition.GOOD, 1, 0, "", Optional.empty());
+        1, FreshClub.drill(name, mm), "Stand", Condition.GOOD, 1, List.of(), Optional.empty());
   }
 
   private static Map<?, ?> onlyCut(String typed) throws IOException {

@@ -39,7 +39,7 @@ class TapRiskCommandTest {
 
   private static StockLine line(String name, double mm) {
     return new StockLine(
-        1, FreshClub.drill(name, mm), "Stand", Condition.GOOD, 1, 0, "", Optional.empty());
+        1, FreshClub.drill(name, mm), "Stand", Condition.GOOD, 1, List.of(), Optional.empty());
   }
 
   private static Map<String, Object> data(String... words) throws IOException {
