@@ -66,8 +66,11 @@ final class BlindHoleCard {
 
   void show(ThreadAnswer answer) {
     boolean there = answer.blind().isPresent();
-    canvas.setVisible(there);
-    ((GridData) canvas.getLayoutData()).exclude = !there;
+    if (canvas.getVisible() != there) {
+      canvas.setVisible(there);
+      ((GridData) canvas.getLayoutData()).exclude = !there;
+      canvas.requestLayout();
+    }
     answer.blind().ifPresentOrElse(this::show, this::clear);
   }
 

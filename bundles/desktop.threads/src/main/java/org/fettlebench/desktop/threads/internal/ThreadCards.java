@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.club.StockLine;
@@ -88,15 +89,30 @@ final class ThreadCards {
     showClearance(answer);
     showTaps(answer);
     blind.show(answer);
+
     Looked looked =
         new Looked(answer.thread(), answer.chosen().map(ThreadAnswer.Tapping::drill), held);
     limits.show(answer.thread());
+
     near.show(answer.thread(), trade.crossings().pairsOf(answer.thread()));
+
     strength.show(looked);
+
     risk.show(looked);
+
     speed.show(looked);
+
     wires.show(looked);
-    pane.fit();
+
+    fit();
+  }
+
+  /** Gives the folds their height; what did not change is not measured again. */
+  private void fit() {
+    int width = pane.getClientArea().width;
+    if (width > 0) {
+      pane.setMinHeight(pane.body().computeSize(width, SWT.DEFAULT, false).y);
+    }
   }
 
   private void showClearance(ThreadAnswer answer) {

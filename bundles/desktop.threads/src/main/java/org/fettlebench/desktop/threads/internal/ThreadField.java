@@ -21,6 +21,7 @@ final class ThreadField {
   private final Combo series;
   private final Combo sizes;
   private List<ThreadSeries> known = List.of();
+  private List<ScrewThread> offered = List.of();
 
   ThreadField(Composite row, Desk desk, Threads threads, Consumer<String> typed) {
     this.threads = threads;
@@ -73,11 +74,12 @@ final class ThreadField {
   }
 
   private void offerSizes() {
-    sizes.setItems(
-        chosen().stream()
-            .flatMap(s -> s.threads().stream())
-            .map(ScrewThread::designation)
-            .toArray(String[]::new));
+    List<ScrewThread> now = chosen().map(ThreadSeries::threads).orElse(List.of());
+    // A list on the screen is slow to fill, so it is left alone while it stays the same.
+    if (!now.equals(offered)) {
+      offered = now;
+      sizes.setItems(now.stream().map(ScrewThread::designation).toArray(String[]::new));
+    }
   }
 
   private void take() {
@@ -89,7 +91,7 @@ final class ThreadField {
   /** Shows in the lists what was typed. */
   void found(ScrewThread thread) {
     for (int i = 0; i < known.size(); i++) {
-      if (known.get(i).id().equals(thread.series())) {
+      if (known.get(i).id().equals(thread.series()) && series.getSelectionIndex() != i) {
         series.select(i);
       }
     }

@@ -119,6 +119,7 @@ final class ThreadsView {
   }
 
   private void typed(String words) {
+
     Optional<ScrewThread> found = words.isBlank() ? Optional.empty() : book.threads().find(words);
     if (found.isPresent()) {
       if (!found.equals(thread)) {
@@ -126,6 +127,7 @@ final class ThreadsView {
         chosen = Optional.empty();
       }
       field.found(found.get());
+
       desk.remember(ThreadsPage.ID, "thread", found.get().designation());
       answer();
     } else if (!words.isBlank()) {
@@ -191,14 +193,18 @@ final class ThreadsView {
   }
 
   private void show(ThreadAnswer answer) {
+
     showing = true;
     shown = Optional.of(answer);
     band.say(TappingWords.answer(answer, desk.unit()), TappingWords.because(answer));
+
     Optional<DrillSize> drill = answer.chosen().map(Tapping::drill);
     profile.show(ProfileDrawing.of(answer.thread(), drill, desk.unit()));
     rule.show(Optional.of(answer));
+
     list.items(answer.choices());
     drill.ifPresent(list::select);
+
     cards.show(answer, book.held(stock));
     showing = false;
   }

@@ -22,6 +22,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.club.Stock;
 import org.fettlebench.desktop.Page;
+import org.fettlebench.desktop.threads.internal.sheet.FigureTable;
+import org.fettlebench.desktop.threads.internal.sheet.Fold;
 import org.fettlebench.desktop.threads.internal.sheet.TableCanvas;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.LengthField;
@@ -192,7 +194,6 @@ class ThreadsPageTest {
           }
           Arrays.sort(taken);
           long median = taken[taken.length / 2];
-          System.out.println("a letter, ms: " + median / 1e6);
           assertTrue(median < LONGEST_NANOS, median / 1e6 + " ms");
         });
   }
@@ -364,5 +365,67 @@ class ThreadsPageTest {
             assertTrue(says("2 BA: drill"));
           });
     }
+  }
+
+  @Test
+  void anEveningAtTheBenchGoesByKeyboardAndMouse() throws IOException {
+    run(
+        robot -> {
+          page.focus();
+          robot.type("4.66 x 31.5 tpi");
+          assertTrue(says("Measured: 4.66 x 31.5 tpi?"));
+          robot.click(find(root, Button.class, "Identify 4.66").orElseThrow());
+          assertTrue(says("Likely 2 BA"), "the measurements are taken over");
+          robot.click(find(root, Button.class, "ompare in full").orElseThrow());
+          assertTrue(says("2 BA in 3/16 x 32 ME: after 6 threads"));
+          robot.click(find(root, Button.class, "Thread and hole").orElseThrow());
+          robot.click(find(root, Text.class, "2 BA, M6").orElseThrow());
+          page.focus();
+          robot.type("M6");
+          assertTrue(says("M6: drill"));
+          assertEquals("hole", desk.remembered("threads", "face", ""));
+        });
+  }
+
+  @Test
+  void aFoldIsOpenedByTheKeyboardAndStaysSo() throws IOException {
+    before.put("fold.sizes", "folded");
+    run(
+        robot -> {
+          assertFalse(tabled("stress area"));
+          Fold strength = fold(root, "the screw breaks at").orElseThrow();
+          strength.getChildren()[0].setFocus();
+          robot.press(' ');
+          assertTrue(tabled("stress area"));
+          assertEquals("open", desk.remembered("threads", "fold.strength", ""));
+        });
+  }
+
+  private static Optional<Fold> fold(Control at, String summary) {
+    if (at instanceof Fold fold && fold.summary().contains(summary)) {
+      return Optional.of(fold);
+    }
+    return at instanceof Composite composite
+        ? Arrays.stream(composite.getChildren()).flatMap(c -> fold(c, summary).stream()).findFirst()
+        : Optional.empty();
+  }
+
+  @Test
+  void theSheetOfAThreadHasAllItsParts() {
+    ThreadAnswer answer =
+        Bench.SET
+            .book()
+            .answer(
+                ThreadQuestion.of(Bench.SET.threads().find("2 BA").orElseThrow()), Bench.rack());
+    var rows =
+        ThreadSheet.rows(
+            answer,
+            java.util.List.of(
+                new ThreadSheet.Part("The thread", ThreadFigures.sizes(answer, LengthUnit.INCH)),
+                new ThreadSheet.Part("Strength", FigureTable.EMPTY)),
+            LengthUnit.INCH);
+    assertTrue(rows.stream().allMatch(row -> row.size() == ThreadSheet.COLUMNS));
+    assertTrue(rows.contains(java.util.List.of("  major diameter", "0.1850", "4.700", "", "")));
+    assertTrue(rows.stream().noneMatch(row -> row.get(0).equals("Strength")));
   }
 }

@@ -143,9 +143,7 @@ public final class CompareView {
         CrossingWords.answer(crossing, count),
         String.join(" ", CrossingWords.because(crossing, count, desk.unit())));
     canvas.show(CrossingDrawing.of(crossing, count, desk.unit()));
-    if (table.show(CrossingTable.of(crossing, threads.getSelection(), desk.unit()))) {
-      table.requestLayout();
-    }
+    table.show(CrossingTable.of(crossing, count, desk.unit()));
   }
 
   /** Puts the keyboard where the work begins. */

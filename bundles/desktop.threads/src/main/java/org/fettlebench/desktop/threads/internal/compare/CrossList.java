@@ -39,9 +39,9 @@ final class CrossList {
   private static List<Column<CrossPair>> columns(Desk desk) {
     return List.of(
         Column.<CrossPair>words("Thread", 13, pair -> pair.second().designation()),
-        Column.<CrossPair>lengths("Larger by", desk, p -> Optional.of(p.diameterDifference()))
-            .wide(13),
-        Column.<CrossPair>figures("Half a pitch after", "", 1, CrossList::half).wide(17),
+        Column.<CrossPair>lengths("Larger", desk, p -> Optional.of(p.diameterDifference()))
+            .wide(12),
+        Column.<CrossPair>figures("\u00bd pitch after", "", 1, CrossList::half).wide(13),
         Column.<CrossPair>words("What happens", 24, pair -> pair.kind().words()).upTo(50));
   }
 

@@ -11,29 +11,24 @@ final class CrossingTable {
   private CrossingTable() {}
 
   static FigureTable of(Crossing crossing, int threads, LengthUnit first) {
-    FigureTable.Maker maker = FigureTable.of("screw", "nut", "nut more");
+    FigureTable.Maker maker = FigureTable.of("screw", "nut", "more");
     maker.strong("", crossing.screw().designation(), crossing.nut().designation(), "");
     in(maker, crossing, first);
     in(maker, crossing, FigureTable.other(first));
+    maker.strong("both");
     maker.row("angle", degrees(crossing.screw()), degrees(crossing.nut()), "");
-    maker.row("threads per inch", perInch(crossing.screw()), perInch(crossing.nut()), "");
+    maker.row("per inch", perInch(crossing.screw()), perInch(crossing.nut()), "");
     double deepest = CrossingDrawing.deepestMm(crossing, threads);
-    maker.row("deepest in each other", "", "", CrossingWords.fine(deepest, first));
+    maker.row("overlap", "", "", CrossingWords.fine(deepest, first));
     return maker.made();
   }
 
   private static void in(FigureTable.Maker maker, Crossing crossing, LengthUnit unit) {
-    String of = ", " + unit.symbol();
-    row(maker, "major" + of, crossing, unit, ScrewThread::major, ScrewThread::major);
-    row(maker, "pitch" + of, crossing, unit, ScrewThread::pitch, ScrewThread::pitch);
-    row(maker, "effective" + of, crossing, unit, ScrewThread::effective, ScrewThread::effective);
-    row(
-        maker,
-        "minor" + of,
-        crossing,
-        unit,
-        ScrewThread::minorExternal,
-        ScrewThread::minorInternal);
+    maker.strong(unit.symbol());
+    row(maker, "major", crossing, unit, ScrewThread::major, ScrewThread::major);
+    row(maker, "pitch", crossing, unit, ScrewThread::pitch, ScrewThread::pitch);
+    row(maker, "effective", crossing, unit, ScrewThread::effective, ScrewThread::effective);
+    row(maker, "minor", crossing, unit, ScrewThread::minorExternal, ScrewThread::minorInternal);
   }
 
   private static void row(

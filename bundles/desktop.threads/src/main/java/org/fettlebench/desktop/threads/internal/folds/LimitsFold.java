@@ -56,11 +56,13 @@ public final class LimitsFold {
 
   /** Shows the limits of a thread. */
   public void show(ScrewThread looked) {
-    thread = Optional.of(looked);
-    setting = true;
-    offer(screw, looked, ThreadSide.EXTERNAL);
-    offer(nut, looked, ThreadSide.INTERNAL);
-    setting = false;
+    if (!thread.equals(Optional.of(looked))) {
+      thread = Optional.of(looked);
+      setting = true;
+      offer(screw, looked, ThreadSide.EXTERNAL);
+      offer(nut, looked, ThreadSide.INTERNAL);
+      setting = false;
+    }
     fill();
   }
 
@@ -68,6 +70,10 @@ public final class LimitsFold {
     List<String> names = book.offered(looked, side);
     String wanted = desk.remembered(pageId, key(looked, side), "");
     Form.offer(combo, names, wanted);
+    if (!wanted.isBlank() && !names.contains(wanted)) {
+      // A class that was typed stays, though it is not among the usual ones.
+      combo.setText(wanted);
+    }
     combo.setEnabled(!names.isEmpty());
     if (names.isEmpty()) {
       combo.setText("");

@@ -58,7 +58,7 @@ public final class PairsView {
     this.identifier = identifier;
     this.book = book;
     face = Layouts.columns(parent, 1);
-    band = new AnswerBand(face, desk, "Pairs that could be crossed", rule(), 2);
+    band = new AnswerBand(face, desk, "Pairs that could be crossed", rule(), 1);
     Composite row = Layouts.wide(Layouts.columns(face, 3));
     filter = new FilterField(row, desk, "2 BA, UNF, binds ...");
     GridData room = new GridData(SWT.FILL, SWT.CENTER, true, false);
@@ -80,7 +80,7 @@ public final class PairsView {
     Layouts.button(row, desk.look(), "&Copy list", list::copy);
     canvas = new DrawingCanvas(split.form(), desk);
     canvas.whenEmpty("Choose a pair: it is laid over here. Enter compares it in full.");
-    split.share(62, 38);
+    split.share(66, 34);
     filter.narrows(list);
     desk.onLookChange(() -> list.selection().stream().findFirst().ifPresent(this::lay));
   }
@@ -98,9 +98,9 @@ public final class PairsView {
         Column.<CrossPair>words("Thread", 13, pair -> pair.first().designation()),
         Column.<CrossPair>words("taken for", 13, pair -> pair.second().designation()),
         Column.<CrossPair>lengths("Larger", desk, p -> Optional.of(p.diameterDifference()))
-            .wide(10),
+            .wide(12),
         Column.<CrossPair>figures("Pitch off", "%", 1, PairsView::pitchOff).wide(12),
-        Column.<CrossPair>figures("Half a pitch after", "", 1, PairsView::half).wide(17),
+        Column.<CrossPair>figures("\u00bd pitch after", "", 1, PairsView::half).wide(13),
         Column.<CrossPair>words("What happens", 22, pair -> pair.kind().words()).upTo(48));
   }
 

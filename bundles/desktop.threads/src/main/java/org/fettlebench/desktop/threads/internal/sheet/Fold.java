@@ -111,6 +111,7 @@ public final class Fold extends Composite {
       label.setText(text);
       label.setVisible(!text.isEmpty());
       ((GridData) label.getLayoutData()).exclude = text.isEmpty();
+      label.requestLayout();
     }
   }
 }

@@ -60,12 +60,14 @@ public final class TableCanvas extends Canvas {
     };
   }
 
-  /** Shows a table; returns whether it needs another height now. */
-  public boolean show(FigureTable newTable) {
+  /** Shows a table. */
+  public void show(FigureTable newTable) {
     boolean grows = lines(newTable) != lines(table);
     table = newTable;
     redraw();
-    return grows;
+    if (grows) {
+      requestLayout();
+    }
   }
 
   /** Returns what is shown. */
