@@ -53,6 +53,16 @@ public interface Page {
   /** Shows a thing that {@link #find} returned. */
   default void show(Found found) {}
 
+  /**
+   * Undoes the last thing done on a page that keeps its own count of them. Asked while the page is
+   * in front, before the window undoes what was said with an Undo.
+   *
+   * @return whether the page takes care of it
+   */
+  default boolean undo() {
+    return false;
+  }
+
   /** Prints what the page shows, as its person would expect. */
   default void print() {}
 

@@ -15,7 +15,7 @@
  * {@code Look} are implemented by the window alone.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.desktop;
 
 import org.osgi.annotation.bundle.Export;

@@ -1,5 +1,6 @@
 package org.fettlebench.fits;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.fettlebench.tables.Source;
 
@@ -62,5 +63,21 @@ public record HoleMethod(
    */
   public double errorRadiusMm(double confidence) {
     return law.radiusMm(confidence);
+  }
+
+  /**
+   * Returns what that radius means, in words: the way, the share of holes, and the standing of its
+   * figure where that is less than published.
+   *
+   * @param confidence between 0 and 1, both excluded
+   */
+  public String errorMeans(double confidence) {
+    String share =
+        BigDecimal.valueOf(confidence).movePointRight(2).stripTrailingZeros().toPlainString();
+    return title
+        + ", "
+        + share
+        + " % of holes"
+        + source.doubt().map(words -> " (" + words + ")").orElse("");
   }
 }

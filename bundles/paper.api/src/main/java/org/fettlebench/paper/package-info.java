@@ -14,7 +14,7 @@
  * <p>Implemented by the suite only.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.paper;
 
 import org.osgi.annotation.bundle.Export;

@@ -1,5 +1,7 @@
 package org.fettlebench.tables;
 
+import java.util.Optional;
+
 /**
  * Where a figure comes from.
  *
@@ -12,5 +14,12 @@ public record Source(String citation, Standing standing) {
     if (citation.isBlank()) {
       throw new IllegalArgumentException("a source must be named");
     }
+  }
+
+  /** Returns the words of a standing that a person should know before trusting the figure. */
+  public Optional<String> doubt() {
+    return standing == Standing.FROM_MEMORY || standing == Standing.COMMON_PRACTICE
+        ? Optional.of(standing.words())
+        : Optional.empty();
   }
 }

@@ -40,7 +40,7 @@
  * <p>All values are immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.tables;
 
 import org.osgi.annotation.bundle.Export;

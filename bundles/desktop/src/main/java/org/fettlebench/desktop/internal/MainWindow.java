@@ -226,6 +226,9 @@ final class MainWindow {
   }
 
   void undo() {
+    if (parts.area().front().filter(PageSlot::undo).isPresent()) {
+      return;
+    }
     Optional<Undos.Step> step = undos.take();
     if (step.isEmpty()) {
       status().say("There is nothing to undo.");

@@ -178,6 +178,15 @@ final class PageSlot {
     }
   }
 
+  /** Returns whether the page undid something itself. */
+  boolean undo() {
+    boolean[] done = {false};
+    if (!failing && content.isPresent()) {
+      troubles.guard(page, "undoing", () -> done[0] = page.undo());
+    }
+    return done[0];
+  }
+
   void print() {
     if (!failing) {
       troubles.guard(page, "printing", page::print);

@@ -8,7 +8,6 @@ import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tables.Source;
-import org.fettlebench.tables.Standing;
 
 /** Puts tables' figures into seat questions, with what is less than certain about them. */
 final class Expected {
@@ -16,11 +15,7 @@ final class Expected {
 
   /** Returns where an expected error comes from, in words. */
   static String means(HoleMethod method, double confidence) {
-    return method.title()
-        + ", "
-        + percent(confidence)
-        + " of holes"
-        + doubt(method.source()).map(words -> " (" + words + ")").orElse("");
+    return method.errorMeans(confidence);
   }
 
   /** Returns a head of the tables as it will sit. */
@@ -36,10 +31,7 @@ final class Expected {
 
   /** Returns the words of a standing that is less than published, by rule or measured. */
   static Optional<String> doubt(Source source) {
-    return source.standing() == Standing.FROM_MEMORY
-            || source.standing() == Standing.COMMON_PRACTICE
-        ? Optional.of(source.standing().words())
-        : Optional.empty();
+    return source.doubt();
   }
 
   /** Returns 0.95 as 95 %, 0.999 as 99.9 %. */

@@ -200,6 +200,7 @@ class DirectionsTest {
             "command",
             "desktop",
             "desktop.kits",
+            "desktop.seats",
             "desktop.stock",
             "desktop.threads",
             "desktop.modules")) {

@@ -1,0 +1,110 @@
+package org.fettlebench.desktop.seats.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The work in hand: what was done, what is chosen, and what is to be said of it. No window. */
+final class Bench {
+  private final SeatBook book;
+  private final History history = new History();
+  private final List<Runnable> watchers = new ArrayList<>();
+  private Optional<Handle> chosen = Optional.empty();
+  private Reply reply;
+  private boolean dragging;
+
+  Bench(SeatBook book) {
+    this.book = book;
+    this.reply = book.ask(history.sketch());
+  }
+
+  /** Tells of every change, in the order in which they asked. */
+  void onChange(Runnable watcher) {
+    watchers.add(watcher);
+  }
+
+  Sketch sketch() {
+    return history.sketch();
+  }
+
+  Reply reply() {
+    return reply;
+  }
+
+  Optional<Handle> chosen() {
+    return chosen;
+  }
+
+  boolean canUndo() {
+    return history.canUndo();
+  }
+
+  boolean canRedo() {
+    return history.canRedo();
+  }
+
+  /** Returns whether something is being dragged, so that slow things had better wait. */
+  boolean dragging() {
+    return dragging;
+  }
+
+  void dragging(boolean now) {
+    dragging = now;
+    changed();
+  }
+
+  /** Does something; returns whether anything changed by it. */
+  boolean apply(Change change) {
+    boolean done = history.apply(change);
+    if (done) {
+      ask();
+    }
+    return done;
+  }
+
+  Optional<String> undo() {
+    Optional<String> words = history.undo();
+    words.ifPresent(done -> ask());
+    return words;
+  }
+
+  /** Returns what takes back the last change, as long as nothing was done after it. */
+  Runnable undoOfLast() {
+    Optional<Change> last = history.newest();
+    return () -> {
+      if (last.isPresent() && history.newest().equals(last)) {
+        undo();
+      }
+    };
+  }
+
+  Optional<String> redo() {
+    Optional<String> words = history.redo();
+    words.ifPresent(done -> ask());
+    return words;
+  }
+
+  void begin(Sketch sketch) {
+    history.begin(sketch);
+    chosen = Optional.empty();
+    ask();
+  }
+
+  /** Asks again, when what is held or installed changed. */
+  void ask() {
+    reply = book.ask(history.sketch());
+    chosen = chosen.filter(handle -> Handles.at(history.sketch(), handle).isPresent());
+    changed();
+  }
+
+  void choose(Optional<Handle> handle) {
+    if (!handle.equals(chosen)) {
+      chosen = handle;
+      changed();
+    }
+  }
+
+  private void changed() {
+    watchers.forEach(Runnable::run);
+  }
+}

@@ -1,0 +1,237 @@
+package org.fettlebench.desktop.seats.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fettlebench.club.Goods;
+import org.fettlebench.club.StockLine;
+import org.fettlebench.desktop.seats.internal.Sketch.Measured;
+import org.fettlebench.fasteners.Head;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.Outline;
+import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatException;
+import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Seats;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.Point;
+import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.Threads;
+import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.ClearanceFit;
+import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.Drills;
+import org.fettlebench.tooling.HoleChooser;
+
+/** Turns a sketch into a question and has it answered; knows no window. */
+final class SeatBook {
+  private static final String CHOOSE_HEAD =
+      "Choose the thread and the head that shall sit here, or give a head as measured.";
+
+  private final Trade trade;
+  private final HeldHeads heads;
+  private Proposed lastProposed = new Proposed("", List.of(), Optional.empty());
+
+  /** The services asked. */
+  record Trade(
+      Threads threads, Drills drills, HoleChooser holes, HoleMethods methods, Seats seats) {}
+
+  SeatBook(Trade trade, HeldHeads heads) {
+    this.trade = trade;
+    this.heads = heads;
+  }
+
+  HeldHeads heads() {
+    return heads;
+  }
+
+  Optional<ScrewThread> thread(String designation) {
+    return designation.isBlank() ? Optional.empty() : trade.threads().find(designation);
+  }
+
+  /** Returns threads for a person to choose from: held ones first, then every series. */
+  List<String> threadNames() {
+    List<String> names = new ArrayList<>(heads.threadsHeld());
+    trade.threads().series().stream()
+        .flatMap(series -> series.threads().stream())
+        .map(ScrewThread::designation)
+        .filter(name -> !names.contains(name))
+        .forEach(names::add);
+    return names.stream().distinct().toList();
+  }
+
+  /** Returns the ways of placing a hole, least careful first. */
+  List<HoleMethod> methods() {
+    return trade.methods().methods();
+  }
+
+  /** Returns the way chosen; the least careful one while none is, since it promises least. */
+  Optional<HoleMethod> method(Sketch sketch) {
+    Optional<HoleMethod> chosen = trade.methods().find(sketch.hole().method());
+    return chosen.isPresent() ? chosen : methods().stream().findFirst();
+  }
+
+  /** Returns what sits on the flat, as far as it is chosen. */
+  Optional<SeatedHead> head(Sketch sketch) {
+    Sketch.Top top = sketch.top();
+    return top.measured().isPresent()
+        ? top.measured().flatMap(head -> measured(head, top.flatsAlongDegrees()))
+        : thread(top.thread())
+            .flatMap(thread -> heads.find(top.style(), thread))
+            .map(head -> seated(head, top.flatsAlongDegrees()));
+  }
+
+  static SeatedHead seated(Head head, OptionalDouble along) {
+    return new SeatedHead(
+        head.title(),
+        head.acrossCorners().millimetres(),
+        millimetres(head.acrossFlats()),
+        millimetres(head.height()),
+        head.acrossFlats().isPresent() ? along : OptionalDouble.empty(),
+        head.source().doubt().orElse(""));
+  }
+
+  private static OptionalDouble millimetres(Optional<Length> length) {
+    return length.isPresent()
+        ? OptionalDouble.of(length.get().millimetres())
+        : OptionalDouble.empty();
+  }
+
+  private static Optional<SeatedHead> measured(Measured head, OptionalDouble along) {
+    OptionalDouble flats = head.acrossFlatsMm();
+    double corners =
+        head.acrossCornersMm()
+            .orElseGet(() -> flats.isPresent() ? flats.getAsDouble() / Math.cos(Math.PI / 6) : 0);
+    return corners > 0 && corners >= flats.orElse(0)
+        ? Optional.of(
+            new SeatedHead(
+                head.title(),
+                corners,
+                flats,
+                head.heightMm(),
+                flats.isPresent() ? along : OptionalDouble.empty(),
+                ""))
+        : Optional.empty();
+  }
+
+  /** What was proposed last: it is asked for at every move of the pointer. */
+  private record Proposed(String thread, List<StockLine> stock, Optional<ClearanceChoice> choice) {}
+
+  /** Returns the hole proposed for the thread: medium, by a drill at hand where there is one. */
+  Optional<ClearanceChoice> proposed(Sketch sketch) {
+    Proposed last = lastProposed;
+    String thread = sketch.top().thread();
+    if (!last.thread().equals(thread) || last.stock() != heads.lines()) {
+      last = new Proposed(thread, heads.lines(), propose(thread));
+      lastProposed = last;
+    }
+    return last.choice();
+  }
+
+  private Optional<ClearanceChoice> propose(String designation) {
+    return thread(designation)
+        .flatMap(
+            each -> {
+              Optional<ClearanceChoice> held = medium(each, drillsHeld());
+              return held.isPresent() ? held : medium(each, trade.drills().catalogue());
+            });
+  }
+
+  private Optional<ClearanceChoice> medium(ScrewThread thread, List<DrillSize> drills) {
+    List<ClearanceChoice> all =
+        drills.isEmpty() ? List.of() : trade.holes().clearance(thread, drills);
+    return all.stream().min(Comparator.comparing(choice -> choice.fit() != ClearanceFit.MEDIUM));
+  }
+
+  /** Returns the drills that the club has in good condition. */
+  List<DrillSize> drillsHeld() {
+    return heads.lines().stream()
+        .filter(line -> line.goods().kind() == Goods.Kind.DRILL)
+        .filter(line -> line.condition() == StockLine.Condition.GOOD && line.present() > 0)
+        .flatMap(line -> line.goods().diameter().stream())
+        .map(trade.drills()::ofDiameter)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  OptionalDouble diameterMm(Sketch sketch) {
+    return sketch.hole().diameterMm().isPresent()
+        ? sketch.hole().diameterMm()
+        : proposed(sketch)
+            .map(choice -> OptionalDouble.of(choice.drill().diameter().millimetres()))
+            .orElse(OptionalDouble.empty());
+  }
+
+  /** Answers a sketch, or says what is missing or wrong. */
+  Reply ask(Sketch sketch) {
+    Shape shape = sketch.shape();
+    if (!shape.drawable()) {
+      return shape.stations().used()
+          ? Reply.missing(shape.stations().trouble())
+          : Reply.missing("Three corners at least make an outline.");
+    }
+    Optional<SeatedHead> head = head(sketch);
+    if (head.isEmpty()) {
+      return Reply.missing(CHOOSE_HEAD);
+    }
+    OptionalDouble diameter = diameterMm(sketch);
+    if (diameter.isEmpty()) {
+      return Reply.missing("Give the diameter of the hole: no list has one for this thread.");
+    }
+    Optional<HoleMethod> method = method(sketch);
+    if (method.isEmpty()) {
+      return Reply.missing("No way of placing a hole is installed; see the page Modules.");
+    }
+    try {
+      return Reply.of(trade.seats().check(question(sketch, head.get(), method.get())));
+    } catch (SeatException refused) {
+      return Reply.refused(refused.getMessage());
+    }
+  }
+
+  private SeatQuestion question(Sketch sketch, SeatedHead head, HoleMethod method) {
+    double confidence = sketch.hole().confidence();
+    return new SeatQuestion(
+        seat(sketch),
+        head,
+        diameterMm(sketch).orElseThrow(),
+        method.errorRadiusMm(confidence),
+        method.errorMeans(confidence));
+  }
+
+  /** Returns the seat of a sketch that has an outline. */
+  static Seat seat(Sketch sketch) {
+    Shape shape = sketch.shape();
+    Point centre = sketch.centre().orElseThrow();
+    return new Seat(
+        sketch.name().isBlank() ? "seat" : sketch.name(),
+        Outline.of(shape.corners()),
+        shape.underside().map(Outline::of),
+        shape.walls(),
+        shape.cavities().stream().map(Outline::of).toList(),
+        shape.neighbours(),
+        centre,
+        shape.leastMetalMm());
+  }
+
+  /** Returns other heads of the same thread as they would sit, held ones first. */
+  List<SeatedHead> others(Sketch sketch) {
+    Optional<ScrewThread> thread = thread(sketch.top().thread());
+    return thread.map(heads::of).orElse(List.of()).stream()
+        .filter(held -> !held.head().style().equals(sketch.top().style()))
+        .map(held -> seated(held.head(), OptionalDouble.empty()))
+        .toList();
+  }
+
+  /** Returns what would cure a seat, each already checked. */
+  List<SeatCure> cures(Sketch sketch, SeatAnswer answer) {
+    return trade.seats().cures(answer, others(sketch), methods(), sketch.hole().confidence());
+  }
+}

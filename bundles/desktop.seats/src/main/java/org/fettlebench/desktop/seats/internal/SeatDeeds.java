@@ -1,0 +1,247 @@
+package org.fettlebench.desktop.seats.internal;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.FileDialog;
+import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Copying;
+import org.fettlebench.drawing.Drawing;
+import org.fettlebench.drawing.SvgWriter;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.kits.FaultyFileException;
+import org.fettlebench.kits.KitFiles;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.paper.SeatCards;
+
+/** Files, pictures, paper and clipboard. */
+final class SeatDeeds {
+  private static final double SVG_WIDTH_MM = 240;
+  private static final double SVG_HEIGHT_MM = 170;
+
+  private final Desk desk;
+  private final Bench bench;
+  private final SeatBook book;
+  private final KitFiles files;
+  private final Supplier<Optional<SeatCards>> cards;
+  private Supplier<ImageData> picture = () -> new ImageData(1, 1, 1, null);
+  private Supplier<Optional<Drawing>> drawing = Optional::empty;
+
+  SeatDeeds(
+      Desk desk, Bench bench, SeatBook book, KitFiles files, Supplier<Optional<SeatCards>> cards) {
+    this.desk = desk;
+    this.bench = bench;
+    this.book = book;
+    this.files = files;
+    this.cards = cards;
+  }
+
+  /** Says what is drawn, for pictures of it. */
+  void draws(Supplier<Optional<Drawing>> what, Supplier<ImageData> asPicture) {
+    drawing = what;
+    picture = asPicture;
+  }
+
+  /** Begins anew; Undo brings the old work back. */
+  void fresh() {
+    if (bench.apply(Change.of("begun anew", sketch -> Sketch.EMPTY))) {
+      desk.say("A new seat is begun.", bench.undoOfLast());
+    }
+  }
+
+  /** Shows the invented example; Undo brings the old work back. */
+  void example() {
+    String text = Example.text();
+    put("the example", SeatText.sketch(files.readSeatFile(Example.NAME, text)));
+  }
+
+  private void put(String what, Sketch sketch) {
+    bench.apply(Change.of(what + " opened", before -> sketch));
+    desk.say(SeatWords.upper(what) + " is open.", bench.undoOfLast());
+  }
+
+  /** Asks for a seat file and opens it. */
+  void open() {
+    FileDialog dialog = dialog(SWT.OPEN, "Open seat file", "*.seat.toml;*.toml");
+    Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::open);
+  }
+
+  /** What came of reading a file. */
+  private record Read(Optional<Sketch> sketch, String trouble) {}
+
+  void open(Path file) {
+    String name = String.valueOf(file.getFileName());
+    desk.work(
+        "Reading " + name,
+        () -> read(name, file),
+        read -> {
+          read.sketch().ifPresent(sketch -> put(name, sketch));
+          if (read.sketch().isEmpty()) {
+            desk.complain(read.trouble());
+          }
+        });
+  }
+
+  private Read read(String name, Path file) {
+    try {
+      return new Read(Optional.of(SeatText.sketch(files.readSeatFile(name, files.text(file)))), "");
+    } catch (FaultyFileException faulty) {
+      String all =
+          faulty.faults().stream()
+              .map(FaultyFileException.Fault::toString)
+              .collect(Collectors.joining("\n"));
+      return new Read(Optional.empty(), name + " cannot be used.\n" + all);
+    }
+  }
+
+  /** Asks where to and saves the seat. */
+  void save() {
+    if (bench.reply().answer().isEmpty()) {
+      desk.complain("There is nothing whole to save yet. " + bench.reply().next());
+      return;
+    }
+    FileDialog dialog = dialog(SWT.SAVE, "Save seat file", "*.seat.toml");
+    dialog.setFileName(fileName(".seat.toml"));
+    Optional.ofNullable(dialog.open())
+        .map(file -> file.endsWith(".toml") ? file : file + ".seat.toml")
+        .map(Path::of)
+        .ifPresent(this::save);
+  }
+
+  void save(Path file) {
+    bench
+        .reply()
+        .answer()
+        .ifPresent(
+            answer -> {
+              String text =
+                  files.writeSeat(SeatText.file(bench.sketch(), answer, method()), desk.unit());
+              write(file, text.getBytes(StandardCharsets.UTF_8), "is written");
+            });
+  }
+
+  private String method() {
+    return book.method(bench.sketch()).map(HoleMethod::id).orElse("");
+  }
+
+  private FileDialog dialog(int style, String title, String ending) {
+    FileDialog dialog = new FileDialog(desk.shell(), style);
+    dialog.setText(title);
+    dialog.setFilterExtensions(ending.split(","));
+    dialog.setFilterPath(desk.remembered(SeatPage.ID, "folder", ""));
+    dialog.setOverwrite(true);
+    return dialog;
+  }
+
+  private String fileName(String ending) {
+    String name = bench.sketch().name().isBlank() ? "seat" : bench.sketch().name();
+    return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "") + ending;
+  }
+
+  /** Asks where to and writes the drawing as a picture: PNG, SVG or PDF by the name's ending. */
+  void picture() {
+    if (drawing.get().isEmpty()) {
+      desk.complain("There is no drawing yet. " + bench.reply().next());
+      return;
+    }
+    FileDialog dialog = dialog(SWT.SAVE, "Save the drawing", "*.svg,*.png,*.pdf");
+    dialog.setFilterNames(
+        new String[] {"Drawing to scale (*.svg)", "Picture (*.png)", "One page for print (*.pdf)"});
+    dialog.setFileName(fileName(".svg"));
+    Optional<String> chosen = Optional.ofNullable(dialog.open());
+    String[] endings = {".svg", ".png", ".pdf"};
+    int filter = Math.max(0, dialog.getFilterIndex());
+    chosen
+        .map(file -> file.matches("(?i).*\\.(svg|png|pdf)") ? file : file + endings[filter])
+        .map(Path::of)
+        .ifPresent(this::picture);
+  }
+
+  void picture(Path file) {
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".pdf")) {
+      card(file);
+    } else if (name.endsWith(".png")) {
+      ImageLoader loader = new ImageLoader();
+      loader.data = new ImageData[] {picture.get()};
+      java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+      loader.save(bytes, SWT.IMAGE_PNG);
+      write(file, bytes.toByteArray(), "is written");
+    } else {
+      String svg = SvgWriter.write(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM);
+      write(file, svg.getBytes(StandardCharsets.UTF_8), "is written");
+    }
+  }
+
+  /** Asks where to and writes the card for the bench. */
+  void card() {
+    if (cards.get().isEmpty()) {
+      desk.complain("Nothing that writes cards is installed; see the page Modules.");
+    } else if (bench.reply().answer().isEmpty()) {
+      desk.complain("There is no answer to put on a card yet. " + bench.reply().next());
+    } else {
+      FileDialog dialog = dialog(SWT.SAVE, "Card for the bench as PDF", "*.pdf");
+      dialog.setFileName(fileName(".pdf"));
+      Optional.ofNullable(dialog.open())
+          .map(file -> file.endsWith(".pdf") ? file : file + ".pdf")
+          .map(Path::of)
+          .ifPresent(
+              file -> {
+                card(file);
+                Program.launch(file.toString());
+              });
+    }
+  }
+
+  void card(Path file) {
+    Optional<SeatCards> service = cards.get();
+    Optional<SeatAnswer> answer = bench.reply().answer();
+    if (service.isEmpty() || answer.isEmpty() || drawing.get().isEmpty()) {
+      desk.complain("There is nothing to put on a card yet. " + bench.reply().next());
+      return;
+    }
+    SeatCards.Card card =
+        new Carded(bench, book).card(drawing.get().get(), answer.get(), desk.unit());
+    java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+    try {
+      service.get().card(card, desk.unit(), bytes);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+    write(file, bytes.toByteArray(), "is written, one page for the bench");
+  }
+
+  private void write(Path file, byte[] bytes, String what) {
+    desk.work(
+        "Writing " + file.getFileName(),
+        () -> Files.write(file, bytes),
+        written -> {
+          Optional.ofNullable(written.toAbsolutePath().getParent())
+              .ifPresent(folder -> desk.remember(SeatPage.ID, "folder", folder.toString()));
+          desk.say(written + " " + what + ".");
+        });
+  }
+
+  /** Copies the answer and its figures as text. */
+  void copy() {
+    LengthUnit unit = desk.unit();
+    Optional<SeatAnswer> answer = bench.reply().answer();
+    String words =
+        answer
+            .map(said -> String.join("\n", new Carded(bench, book).lines(said, unit)))
+            .orElse(bench.reply().next());
+    Copying.text(desk.shell().getDisplay(), words);
+    desk.say("Figures copied.");
+  }
+}

@@ -1,0 +1,126 @@
+package org.fettlebench.desktop.seats.internal;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fettlebench.kits.SeatFile;
+import org.fettlebench.measure.Point;
+
+/**
+ * Everything a person put on the page, finished or not. Immutable; a change makes another.
+ *
+ * @param name of the seat
+ * @param shape the flat and what stands on it
+ * @param top what sits on it
+ * @param hole what goes through it
+ */
+record Sketch(String name, Shape shape, Top top, Hole hole) {
+  /** Nothing measured yet. */
+  static final Sketch EMPTY =
+      new Sketch(
+          "",
+          Shape.EMPTY,
+          new Top("", "", Optional.empty(), OptionalDouble.empty()),
+          new Hole(
+              Optional.empty(),
+              OptionalDouble.empty(),
+              "",
+              Hole.USUAL_CONFIDENCE,
+              Optional.empty()));
+
+  Sketch withName(String other) {
+    return new Sketch(other, shape, top, hole);
+  }
+
+  Sketch with(Shape other) {
+    return new Sketch(name, other, top, hole);
+  }
+
+  Sketch with(Top other) {
+    return new Sketch(name, shape, other, hole);
+  }
+
+  Sketch with(Hole other) {
+    return new Sketch(name, shape, top, other);
+  }
+
+  /** Returns where the hole should be: where a person put it, else in the middle of the flat. */
+  Optional<Point> centre() {
+    return hole.centre().isPresent() ? hole.centre() : shape.middle();
+  }
+
+  /**
+   * What sits on the flat.
+   *
+   * @param thread designation; empty when not chosen, or the head was measured
+   * @param style id of a listed style; empty likewise
+   * @param measured a head as measured, instead
+   * @param flatsAlongDegrees set so; empty when turned anywhere
+   */
+  record Top(
+      String thread, String style, Optional<Measured> measured, OptionalDouble flatsAlongDegrees) {
+    Top listed(String newThread, String newStyle) {
+      return new Top(newThread, newStyle, Optional.empty(), flatsAlongDegrees);
+    }
+
+    Top asMeasured(Measured head) {
+      return new Top(thread, style, Optional.of(head), flatsAlongDegrees);
+    }
+
+    Top set(OptionalDouble degrees) {
+      return new Top(thread, style, measured, degrees);
+    }
+  }
+
+  /**
+   * A head as measured.
+   *
+   * @param title for people
+   * @param acrossFlatsMm empty when round
+   * @param acrossCornersMm or the diameter; taken from the flats when empty
+   * @param heightMm where known
+   */
+  record Measured(
+      String title,
+      OptionalDouble acrossFlatsMm,
+      OptionalDouble acrossCornersMm,
+      OptionalDouble heightMm) {}
+
+  /**
+   * What goes through the flat.
+   *
+   * @param centre where it should be; the middle of the flat when empty
+   * @param diameterMm as asked; proposed from the thread when empty
+   * @param method id of the way of placing it; empty when not chosen
+   * @param confidence chance asked that it lands within its expected error
+   * @param found the hole that is there, where it was measured
+   */
+  record Hole(
+      Optional<Point> centre,
+      OptionalDouble diameterMm,
+      String method,
+      double confidence,
+      Optional<SeatFile.Drilled> found) {
+    /** The chance asked in a kit that does not say otherwise. */
+    static final double USUAL_CONFIDENCE = 0.95;
+
+    Hole at(Point place) {
+      return new Hole(Optional.of(place), diameterMm, method, confidence, found);
+    }
+
+    Hole sized(OptionalDouble mm) {
+      return new Hole(centre, mm, method, confidence, found);
+    }
+
+    Hole by(String newMethod) {
+      return new Hole(centre, diameterMm, newMethod, confidence, found);
+    }
+
+    Hole asking(double chance) {
+      return new Hole(centre, diameterMm, method, chance, found);
+    }
+
+    Hole found(Optional<SeatFile.Drilled> drilled) {
+      return new Hole(centre, diameterMm, method, confidence, drilled);
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package org.fettlebench.desktop.seats.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.Verdict;
+import org.fettlebench.kits.SeatFile;
+import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.measure.Point;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SeatBookTest {
+  private final SeatBook book = RealPage.book();
+
+  /** A boss 3/8 in square: a trade check, common practice, no source. */
+  private static Sketch boss(String style) {
+    Sketch sketch = Sketches.byCorners(Sketches.square(9.525));
+    return sketch.with(sketch.top().listed("2 BA", style));
+  }
+
+  @Test
+  void aStandardHeadOnABossOfThreeEighthsHasNextToNoRoomTheSmallerOneTwentyFiveThou() {
+    SeatAnswer standard = book.ask(boss("hexagon")).answer().orElseThrow();
+    assertEquals(Verdict.TIGHT, standard.verdict());
+    double thou = standard.allowanceAtIntendedMm() / 0.0254;
+    assertTrue(thou > 0 && thou < 1, thou + " thou");
+    SeatAnswer small = book.ask(boss("small-hexagon")).answer().orElseThrow();
+    assertEquals(25, small.allowanceAtIntendedMm() / 0.0254, 0.5);
+  }
+
+  @Test
+  void theNextThingToDoIsSaid() {
+    assertTrue(book.ask(Sketch.EMPTY).next().startsWith("Two stations"));
+    Sketch flat = Sketches.byCorners(Sketches.square(12));
+    assertTrue(book.ask(flat).next().startsWith("Choose the thread"));
+    Sketch measured =
+        flat.with(
+            flat.top()
+                .asMeasured(
+                    new Sketch.Measured(
+                        "head as measured",
+                        OptionalDouble.of(8),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty())));
+    assertTrue(book.ask(measured).next().startsWith("Give the diameter"));
+    Sketch whole = measured.with(measured.hole().sized(OptionalDouble.of(4.8)));
+    assertEquals(
+        8 / Math.cos(Math.PI / 6),
+        book.ask(whole).answer().orElseThrow().question().head().sweepDiameterMm(),
+        1e-9);
+  }
+
+  @Test
+  void anOutlineThatCrossesItselfIsRefusedInWords() {
+    Sketch crossed =
+        Sketches.byCorners(
+            List.of(new Point(0, 0), new Point(12, 12), new Point(12, 0), new Point(0, 12)));
+    Reply reply = book.ask(crossed.with(crossed.top().listed("2 BA", "hexagon")));
+    assertTrue(reply.wrong());
+    assertTrue(reply.next().contains("corner"), reply.next());
+  }
+
+  @Test
+  void theHoleIsProposedFromDrillsThatAreHeld() {
+    // Clearance 2 BA: 0.1890 in listed, so 4.8 mm is too small by a hair and 4.9 mm is next held.
+    var choice = book.proposed(boss("hexagon")).orElseThrow();
+    assertTrue(book.drillsHeld().contains(choice.drill()));
+    assertTrue(choice.drill().diameter().compareTo(choice.listed()) >= 0);
+    assertEquals(
+        choice.drill().diameter().millimetres(),
+        book.ask(boss("hexagon")).answer().orElseThrow().question().holeDiameterMm());
+  }
+
+  @Test
+  void heldHeadsComeFirst() {
+    List<HeldHeads.Held> heads = book.heads().of(book.thread("2 BA").orElseThrow());
+    assertEquals(12, heads.get(0).held());
+    assertEquals(12, heads.get(1).held());
+    assertTrue(heads.stream().skip(2).allMatch(each -> each.held() == 0));
+    assertTrue(heads.get(0).words().endsWith("12 held"), heads.get(0).words());
+    assertEquals("2 BA", book.threadNames().get(0));
+  }
+
+  @Test
+  void everyCureDoneComesToTheAnswerThatWasPromised() {
+    Sketch sketch = boss("hexagon");
+    sketch = sketch.with(sketch.hole().at(new Point(4.2, 4.9)));
+    SeatAnswer answer = book.ask(sketch).answer().orElseThrow();
+    List<SeatCure> cures = book.cures(sketch, answer);
+    assertTrue(cures.size() >= 3, cures.toString());
+    for (SeatCure cure : cures) {
+      Sketch cured = new Cured(book).change(cure).deed().apply(sketch);
+      SeatAnswer then = book.ask(cured).answer().orElseThrow();
+      assertEquals(cure.after().verdict(), then.verdict(), cure.sentence());
+      assertEquals(
+          cure.after().allowanceAtIntendedMm(),
+          then.allowanceAtIntendedMm(),
+          1e-9,
+          cure.sentence());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"MILLIMETRE", "INCH"})
+  void aSketchSavedAndOpenedAsksTheSame(String unit) {
+    Sketch sketch = Sketches.full();
+    SeatAnswer answer = book.ask(sketch).answer().orElseThrow();
+    SeatFile file = SeatText.file(sketch, answer, "jig");
+    String text = RealPage.FILES.writeSeat(file, LengthUnit.valueOf(unit));
+    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", text));
+    assertEquals(answer.question(), book.ask(opened).answer().orElseThrow().question());
+    assertEquals(sketch.hole().found(), opened.hole().found());
+  }
+
+  @Test
+  void anyWorkInHandIsKeptAsADraft() {
+    Sketch half =
+        Sketches.byStations(
+            Row.ofMillimetres(0, 4.1, 5), Row.BLANK.with(0, Row.ofMillimetres(7, 0, 0).at()));
+    for (Sketch each : List.of(Sketch.EMPTY, Sketches.full(), half)) {
+      assertEquals(each, Draft.read(Draft.write(each)));
+    }
+    assertEquals(Sketch.EMPTY, Draft.read("from\tanother\tworld\nwall\tx\n"));
+    Sketch named = Sketches.full().withName("tab\there");
+    assertEquals("tab here", Draft.read(Draft.write(named)).name());
+  }
+
+  @Test
+  void theExampleOpens() {
+    Sketch example = SeatText.sketch(RealPage.FILES.readSeatFile(Example.NAME, Example.text()));
+    assertEquals(Verdict.FOULS, book.ask(example).answer().orElseThrow().verdict());
+    assertTrue(example.name().contains("invented"));
+    assertEquals(Optional.empty(), example.hole().found());
+  }
+}
