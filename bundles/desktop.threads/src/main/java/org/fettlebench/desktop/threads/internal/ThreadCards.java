@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.threads.internal.folds.HeadsFold;
 import org.fettlebench.desktop.threads.internal.folds.LimitsFold;
 import org.fettlebench.desktop.threads.internal.folds.Looked;
 import org.fettlebench.desktop.threads.internal.folds.NearFold;
@@ -41,6 +42,7 @@ final class ThreadCards {
   private final StrengthFold strength;
   private final RiskFold risk;
   private final SpeedFold speed;
+  private final HeadsFold heads;
   private final WiresFold wires;
   private final NearFold near;
 
@@ -74,6 +76,7 @@ final class ThreadCards {
         new StrengthFold(body, desk, id, trade.books().materials(), trade.books().strength());
     risk = new RiskFold(body, desk, id, trade.risks());
     speed = new SpeedFold(body, desk, id, trade.speeds());
+    heads = new HeadsFold(body, desk, id, trade.heads(), trade.sinks());
     wires = new WiresFold(body, desk, id, trade.books().wires(), trade.books().classes());
   }
 
@@ -102,6 +105,7 @@ final class ThreadCards {
 
     speed.show(looked);
 
+    heads.show(looked);
     wires.show(looked);
 
     fit();
@@ -158,6 +162,7 @@ final class ThreadCards {
     parts.add(new ThreadSheet.Part("Strength", strength.table()));
     parts.add(new ThreadSheet.Part("Tap risk", risk.table()));
     parts.add(new ThreadSheet.Part("Spindle speed", speed.table()));
+    parts.add(new ThreadSheet.Part("Sinking a head", heads.table()));
     parts.add(new ThreadSheet.Part("Over wires", wires.table()));
     return parts;
   }

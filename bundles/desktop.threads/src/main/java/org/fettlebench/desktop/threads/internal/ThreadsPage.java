@@ -10,6 +10,8 @@ import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
 import org.fettlebench.desktop.threads.internal.compare.CrossingBook;
+import org.fettlebench.fasteners.HeadSinks;
+import org.fettlebench.fasteners.Heads;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.paper.WallCharts;
@@ -39,6 +41,8 @@ public final class ThreadsPage implements Page {
   private final Stock stock;
   private volatile Optional<TapRisks> risks = Optional.empty();
   private volatile Optional<SpindleSpeeds> speeds = Optional.empty();
+  private volatile Optional<Heads> heads = Optional.empty();
+  private volatile Optional<HeadSinks> sinks = Optional.empty();
   private volatile Optional<WallCharts> charts = Optional.empty();
   private Desk desk;
   private PageFaces view;
@@ -62,6 +66,8 @@ public final class ThreadsPage implements Page {
             books,
             () -> risks,
             () -> speeds,
+            () -> heads,
+            () -> sinks,
             () -> charts);
     this.stock = stock;
   }
@@ -82,6 +88,24 @@ public final class ThreadsPage implements Page {
 
   void unsetSpeeds(SpindleSpeeds service) {
     speeds = speeds.filter(held -> held != service);
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setHeads(Heads service) {
+    heads = Optional.of(service);
+  }
+
+  void unsetHeads(Heads service) {
+    heads = heads.filter(held -> held != service);
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setSinks(HeadSinks service) {
+    sinks = Optional.of(service);
+  }
+
+  void unsetSinks(HeadSinks service) {
+    sinks = sinks.filter(held -> held != service);
   }
 
   @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)

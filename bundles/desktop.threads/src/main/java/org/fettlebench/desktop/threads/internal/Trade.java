@@ -3,6 +3,8 @@ package org.fettlebench.desktop.threads.internal;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.fettlebench.desktop.threads.internal.compare.CrossingBook;
+import org.fettlebench.fasteners.HeadSinks;
+import org.fettlebench.fasteners.Heads;
 import org.fettlebench.paper.WallCharts;
 import org.fettlebench.tooling.risk.TapRisks;
 import org.fettlebench.tooling.speed.SpindleSpeeds;
@@ -15,6 +17,8 @@ import org.fettlebench.tooling.speed.SpindleSpeeds;
  * @param books of what else is worked out of threads
  * @param risks of tapping, while something works them out
  * @param speeds of spindles, while something works them out
+ * @param heads that are listed, while something lists them
+ * @param sinks what is cut for a head, while something works it out
  * @param charts for the wall, while something draws them
  */
 record Trade(
@@ -23,4 +27,6 @@ record Trade(
     ThreadBooks books,
     Supplier<Optional<TapRisks>> risks,
     Supplier<Optional<SpindleSpeeds>> speeds,
+    Supplier<Optional<Heads>> heads,
+    Supplier<Optional<HeadSinks>> sinks,
     Supplier<Optional<WallCharts>> charts) {}

@@ -38,6 +38,7 @@ class ThreadsPageInFelixTest {
           "org.fettlebench.modules.api",
           "org.fettlebench.threads.api",
           "org.fettlebench.tooling.api",
+          "org.fettlebench.fasteners.api",
           "org.fettlebench.modules",
           "org.fettlebench.tables",
           "org.fettlebench.threads",

@@ -15,7 +15,6 @@ final class CrossingTable {
     maker.strong("", crossing.screw().designation(), crossing.nut().designation(), "");
     in(maker, crossing, first);
     in(maker, crossing, FigureTable.other(first));
-    maker.strong("both");
     maker.row("angle", degrees(crossing.screw()), degrees(crossing.nut()), "");
     maker.row("per inch", perInch(crossing.screw()), perInch(crossing.nut()), "");
     double deepest = CrossingDrawing.deepestMm(crossing, threads);

@@ -26,6 +26,7 @@ import org.fettlebench.threads.identify.Candidate;
 /** Ranked names with bars of their likelihood; a click or the arrow keys choose one. */
 final class CandidateBars extends Canvas {
   private static final int PAD = 6;
+  private static final double LARGE = 1.3;
 
   private final Desk desk;
   private final Consumer<Candidate> chosen;
@@ -57,7 +58,7 @@ final class CandidateBars extends Canvas {
   }
 
   void show(List<Candidate> newCandidates) {
-    candidates = List.copyOf(newCandidates);
+    candidates = newCandidates.stream().limit(rows()).toList();
     at = 0;
     setBackground(desk.look().sheet());
     redraw();
@@ -180,7 +181,12 @@ final class CandidateBars extends Canvas {
 
   @Override
   public Point computeSize(int widthHint, int heightHint, boolean changed) {
-    int rows = Identified.MOST + 1;
-    return new Point(widthHint == SWT.DEFAULT ? 400 : widthHint, rows * height() + 4);
+    int lines = rows() + 1;
+    return new Point(widthHint == SWT.DEFAULT ? 400 : widthHint, lines * height() + 4);
+  }
+
+  /** Fewer rows in large letters, so that the drawing below keeps its room. */
+  private int rows() {
+    return desk.look().scale() > LARGE ? Identified.MOST / 2 : Identified.MOST;
   }
 }

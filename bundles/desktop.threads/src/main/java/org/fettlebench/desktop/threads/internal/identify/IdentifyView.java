@@ -78,7 +78,7 @@ public final class IdentifyView {
         .setLayoutData(null);
     bars = new CandidateBars(upper, desk, candidate -> lay(candidate));
     Composite row = Layouts.wide(Layouts.columns(face, 2));
-    crossWords = Layouts.label(row, desk.look().heading(), " ");
+    crossWords = Layouts.label(row, desk.look().strong(), " ");
     crossWords.setForeground(desk.look().ink());
     over = Layouts.button(row, desk.look(), "C&ompare in full", this::compareNow);
     canvas = Layouts.fill(new DrawingCanvas(face, desk));
