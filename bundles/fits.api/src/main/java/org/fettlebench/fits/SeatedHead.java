@@ -36,7 +36,12 @@ public record SeatedHead(
    * @param thicknessMm how far it lifts the head
    * @param caveat why the figures are less than certain, empty when published
    */
-  public record Washer(String title, double diameterMm, double thicknessMm, String caveat) {}
+  public record Washer(String title, double diameterMm, double thicknessMm, String caveat) {
+    /** Returns the same washer turned down to a diameter, in millimetres. */
+    public Washer turnedDownTo(double otherMm) {
+      return new Washer(title + " turned down", otherMm, thicknessMm, caveat);
+    }
+  }
 
   /** Makes a head that bears with its whole underside, without washer or spanner. */
   public SeatedHead(
@@ -95,6 +100,24 @@ public record SeatedHead(
   /** Returns the same head without asking for room for a spanner. */
   public SeatedHead withoutSpanner() {
     return with(flatsAlongDegrees, bearingDiameterMm, washer, Optional.empty());
+  }
+
+  /** Returns the same head with its corners turned down to a circle, in millimetres. */
+  public SeatedHead turnedDownTo(double diameterMm) {
+    OptionalDouble bearing =
+        bearingDiameterMm.isPresent()
+            ? OptionalDouble.of(Math.min(bearingDiameterMm.getAsDouble(), diameterMm))
+            : bearingDiameterMm;
+    return new SeatedHead(
+        title + " turned down",
+        diameterMm,
+        acrossFlatsMm,
+        heightMm,
+        OptionalDouble.empty(),
+        bearing,
+        washer,
+        spanner,
+        caveat);
   }
 
   private SeatedHead with(

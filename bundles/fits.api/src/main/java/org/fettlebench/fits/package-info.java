@@ -10,14 +10,16 @@
  * cures.
  *
  * <p>The room at a centre is the least, over all features, of its distance less what is needed
- * there: for edges and walls the circle that the head sweeps (or the hexagon itself when it is
- * set), for a wall the fillet at its foot besides, for hole metal the hole's radius and the metal
+ * there: for edges what bears (washer, washer face, or the circle that the head sweeps, or the
+ * hexagon itself when it is set); for a wall what meets it at its height, be it washer, head or
+ * spanner, and the fillet at its foot besides; for hole metal the hole's radius and the metal
  * wanted, on the upper face and on the far one, for hollows the same, for neighbours both circles.
  * Allowed centres are those with room of 0 or more. The allowance at an allowed centre is its room,
  * which is also its distance to the nearest centre that fails.
  *
- * <p>Results: figures are exact to 1e-6 mm for seats of straight edges, walls and round neighbours;
- * arcs given as many short edges are as good as these follow them. {@link
+ * <p>Results: figures are exact to 1e-6 mm for edges, arcs, walls and round neighbours; beside a
+ * head that is set, arcs count as the chords of {@link org.fettlebench.fits.Outline#points()}, and
+ * an open spanner is overrated by 0.1 per cent at most. {@link
  * org.fettlebench.fits.SeatAnswer#allowed()} is for drawing: its arcs are broken into chords. A
  * head that just touches has an allowance of 0, which does not foul. Answers depend on nothing but
  * the question; corners may be given either way round from any of them.
@@ -36,6 +38,11 @@
  * {@code sigma_mm}, the standard deviation of the error along x and along y, or {@code laws_mm}, a
  * law for each step. {@link org.fettlebench.fits.SeatDrawings} draws an answer. All three are found
  * as services.
+ *
+ * <p>{@link org.fettlebench.fits.Spanners} come from tables of kind {@code spanners} with a header
+ * key {@code spanner} ({@code ring}, {@code open} or {@code socket}): rows with {@code
+ * across_flats}, {@code head_diameter} and {@code height} (each ending in {@code _mm} or {@code
+ * _in}), or a rule in {@code times_flats} and {@code plus_mm}.
  *
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */

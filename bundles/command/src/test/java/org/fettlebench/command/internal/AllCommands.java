@@ -17,6 +17,7 @@ import org.fettlebench.command.internal.kit.KitList;
 import org.fettlebench.command.internal.kit.KitRemove;
 import org.fettlebench.command.internal.kit.PapersForTests;
 import org.fettlebench.command.internal.seat.SeatCheck;
+import org.fettlebench.command.internal.seat.SeatTrade;
 import org.fettlebench.command.internal.stock.StockCount;
 import org.fettlebench.command.internal.stock.StockExport;
 import org.fettlebench.command.internal.stock.StockHistory;
@@ -93,8 +94,7 @@ public final class AllCommands {
           Providers.SEATS,
           Providers.METHODS,
           Providers.DRAWINGS,
-          Providers.THREADS,
-          Providers.HEADS),
+          new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
       new KitCheckCommand(
           Providers.KIT_FILES,
           Providers.KIT_CHECK,

@@ -9,9 +9,11 @@ import org.fettlebench.fasteners.internal.SinkService;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
 import org.fettlebench.fits.internal.SeatPainter;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
@@ -96,6 +98,10 @@ public final class Providers {
   /** The shipped ways of placing a hole. */
   public static final HoleMethods METHODS =
       new HoleMethodTable(mock(BundleContext.class), TABLES, Providers::failed);
+
+  /** Spanners of the shipped tables. */
+  public static final Spanners SPANNERS =
+      new SpannerTables(mock(BundleContext.class), TABLES, Providers::failed);
 
   /** The seat check. */
   public static final Seats SEATS = new SeatChecker();

@@ -77,7 +77,7 @@ final class BestCentre {
    */
   private double boundBetween(Square square) {
     List<Touch> touches = square.room().touches(square.middle().x(), square.middle().y());
-    if (touches.stream().anyMatch(Touch::hollow)) {
+    if (touches.stream().anyMatch(touch -> touch.feature().hollow())) {
       return square.bound();
     }
     Touch first = Room.least(touches);

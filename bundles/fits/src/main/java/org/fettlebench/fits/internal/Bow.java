@@ -121,6 +121,21 @@ final class Bow implements Side {
   }
 
   @Override
+  public boolean hollowAt(double x, double y) {
+    return bulgesOut && abreast(x, y) && fromCentre(x, y) < radius;
+  }
+
+  @Override
+  public Touch inwards(double x, double y) {
+    double off = fromCentre(x, y);
+    double outX = off > 0 ? (x - centreX) / off : (beginX - centreX) / radius;
+    double outY = off > 0 ? (y - centreY) / off : (beginY - centreY) / radius;
+    double nearX = centreX + radius * outX;
+    double nearY = centreY + radius * outY;
+    return new Touch(this, radius - off - needMm, -outX, -outY, radius - off, nearX, nearY);
+  }
+
+  @Override
   public Touch touch(double x, double y) {
     double nearX = nearestX(x, y);
     double nearY = nearestY(x, y);

@@ -32,6 +32,19 @@ interface Feature {
     return false;
   }
 
+  /** Returns whether it does so at a centre, where then {@link #inwards} holds. */
+  default boolean hollowAt(double x, double y) {
+    return false;
+  }
+
+  /**
+   * Returns how it stands to a centre when its bend is followed all round, negative beyond: never
+   * more room than there is.
+   */
+  default Touch inwards(double x, double y) {
+    return touch(x, y);
+  }
+
   /** Returns the centres that fail, arcs broken. */
   Geometry forbidden();
 }

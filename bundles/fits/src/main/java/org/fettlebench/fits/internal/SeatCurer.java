@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
@@ -39,11 +38,13 @@ final class SeatCurer {
     if (answer.verdict() == Verdict.CLEARS) {
       return List.of();
     }
+    washerOff();
     otherHeads.forEach(this::otherHead);
     carefulMethod(methods, confidence);
     moveCentre();
     setSquare();
     turnDown();
+    turnWasherDown();
     // The order of finding is that of least change, and the sort keeps it among equals.
     cures.sort(Comparator.comparing(cure -> cure.after().verdict()));
     return List.copyOf(cures);
@@ -62,7 +63,29 @@ final class SeatCurer {
     return better;
   }
 
+  private void washerOff() {
+    question
+        .head()
+        .washer()
+        .ifPresent(
+            washer ->
+                offer(
+                    SeatCure.Kind.WASHER_OFF,
+                    Words.washerOff(washer.title()),
+                    question.withHead(question.head().withoutWasher())));
+  }
+
   private void otherHead(SeatedHead head) {
+    if (head.withoutSpanner().equals(question.head().withoutSpanner())) {
+      head.spanner()
+          .ifPresent(
+              spanner ->
+                  offer(
+                      SeatCure.Kind.OTHER_SPANNER,
+                      Words.otherSpanner(spanner),
+                      question.withHead(head)));
+      return;
+    }
     offer(
         SeatCure.Kind.OTHER_HEAD,
         Words.otherHead(head.title(), head.caveat()),
@@ -98,9 +121,10 @@ final class SeatCurer {
 
   private void setSquare() {
     Governing governing = answer.governing();
-    boolean straight =
-        governing.kind() == Governing.Kind.EDGE || governing.kind() == Governing.Kind.WALL;
     SeatedHead head = question.head();
+    boolean straight =
+        governing.line().size() == 2
+            && (governing.kind() == Governing.Kind.EDGE || governing.kind() == Governing.Kind.WALL);
     if (straight && head.acrossFlatsMm().isPresent() && head.flatsAlongDegrees().isEmpty()) {
       double degrees =
           Math.toDegrees(
@@ -117,34 +141,44 @@ final class SeatCurer {
   /** Corners may be turned off a hexagon as far as its flats; beyond that no spanner holds. */
   private void turnDown() {
     SeatedHead head = question.head();
-    if (head.acrossFlatsMm().isEmpty()) {
-      return;
-    }
-    double flats = Math.ceil(head.acrossFlatsMm().getAsDouble() / WORK_TO_MM) * WORK_TO_MM;
-    double lack = question.expectedErrorMm() - answer.allowanceAtIntendedMm();
-    double enough =
-        Math.floor((head.sweepDiameterMm() - 2 * lack) / WORK_TO_MM + 1e-9) * WORK_TO_MM;
-    if (!(turnedTo(Math.max(flats, enough), head))) {
-      turnedTo(flats, head);
+    if (head.acrossFlatsMm().isPresent()) {
+      turnTo(
+          head.sweepDiameterMm(),
+          head.acrossFlatsMm().getAsDouble(),
+          diameter ->
+              offer(
+                  SeatCure.Kind.TURN_HEAD_DOWN,
+                  Words.turnDown(diameter),
+                  question.withHead(head.turnedDownTo(diameter))));
     }
   }
 
-  private boolean turnedTo(double diameter, SeatedHead head) {
-    if (!(diameter < head.sweepDiameterMm())) {
-      return false;
+  /** A washer may be turned down as far as what bears on it. */
+  private void turnWasherDown() {
+    SeatedHead head = question.head();
+    head.washer()
+        .ifPresent(
+            washer ->
+                turnTo(
+                    washer.diameterMm(),
+                    head.bearingDiameterMm().orElse(head.sweepDiameterMm()),
+                    diameter ->
+                        offer(
+                            SeatCure.Kind.TURN_WASHER_DOWN,
+                            Words.turnWasherDown(washer.title(), diameter),
+                            question.withHead(head.withWasher(washer.turnedDownTo(diameter))))));
+  }
+
+  /** Tries a diameter just small enough, and if that will not do the least there may be. */
+  private void turnTo(double from, double leastMm, Function<Double, Boolean> offered) {
+    double least = Math.ceil(leastMm / WORK_TO_MM - 1e-9) * WORK_TO_MM;
+    double lack = question.expectedErrorMm() - answer.allowanceAtIntendedMm();
+    double enough = Math.floor((from - 2 * lack) / WORK_TO_MM + 1e-9) * WORK_TO_MM;
+    double first = Math.max(least, enough);
+    boolean done = first < from && offered.apply(first);
+    if (!done && least < first && least < from) {
+      offered.apply(least);
     }
-    SeatedHead turned =
-        new SeatedHead(
-            head.title() + " turned down",
-            diameter,
-            head.acrossFlatsMm(),
-            head.heightMm(),
-            OptionalDouble.empty(),
-            head.bearingDiameterMm(),
-            head.washer(),
-            head.spanner(),
-            head.caveat());
-    return offer(SeatCure.Kind.TURN_HEAD_DOWN, Words.turnDown(diameter), question.withHead(turned));
   }
 
   private static double workTo(double mm) {

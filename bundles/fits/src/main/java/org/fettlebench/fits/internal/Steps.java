@@ -118,7 +118,7 @@ final class Steps {
       double value = touch.roomMm() + touch.riseX() * dx + touch.riseY() * dy;
       // A straight function overrates the room inside an arc, never underrates it.
       if (touch.hollow()) {
-        value = Math.min(value, shifted(touch).roomMm());
+        value = Math.min(value, touch.shifted(dx, dy).roomMm());
       }
       value -= raising ? room : 0;
       if (value < least) {
@@ -132,15 +132,8 @@ final class Steps {
     return worst.hollow() ? addHollow(worst) : addNew(worst.riseX(), worst.riseY(), worst.roomMm());
   }
 
-  private Touch shifted(Touch touch) {
-    // From its nearest point up the rise lies the centre that the touch is about.
-    double x = touch.nearX() + touch.riseX() * touch.distanceMm();
-    double y = touch.nearY() + touch.riseY() * touch.distanceMm();
-    return touch.feature().touch(x + dx, y + dy);
-  }
-
   private boolean addHollow(Touch touch) {
-    Touch there = shifted(touch);
+    Touch there = touch.shifted(dx, dy);
     double roomHere = there.roomMm() - there.riseX() * dx - there.riseY() * dy;
     return addNew(there.riseX(), there.riseY(), roomHere);
   }

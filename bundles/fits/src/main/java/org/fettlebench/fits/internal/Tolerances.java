@@ -16,6 +16,9 @@ final class Tolerances {
    */
   static final int ARC_SEGMENTS = 16;
 
+  /** A listed spanner goes on a hexagon whose size differs by this at most: sizes are nominal. */
+  static final double SAME_HEXAGON_MM = 0.15;
+
   /** Where the coarse search ends, relative to the size of the seat. */
   static final double COARSE = 1.0 / 128;
 

@@ -25,7 +25,21 @@ record Touch(
 
   /** Returns whether a straight step may overrate its room: inside an arc, on the right side. */
   boolean hollow() {
-    return distanceMm >= 0 && feature.hollow();
+    return distanceMm >= 0 && feature.hollow() && feature.hollowAt(centreX(), centreY());
+  }
+
+  /** Returns how the feature stands to a shifted centre, where {@link #hollow}. */
+  Touch shifted(double dx, double dy) {
+    return feature.inwards(centreX() + dx, centreY() + dy);
+  }
+
+  /** From its nearest point up the rise lies the centre that the touch is about. */
+  private double centreX() {
+    return nearX + riseX * distanceMm;
+  }
+
+  private double centreY() {
+    return nearY + riseY * distanceMm;
   }
 
   Governing governing() {

@@ -1,6 +1,7 @@
 package org.fettlebench.fits.internal;
 
 import java.util.Locale;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
@@ -56,6 +57,26 @@ final class Words {
 
   static String otherHead(String title, String caveat) {
     return "use " + title + (caveat.isEmpty() ? "" : " (figures " + caveat + ")");
+  }
+
+  static String washerOff(String title) {
+    return "leave the " + title + " off";
+  }
+
+  static String otherSpanner(Spanner spanner) {
+    return "turn it with "
+        + (spanner.kind() == Spanner.Kind.OPEN ? "an " : "a ")
+        + spanner.title()
+        + " (figures "
+        + spanner.standing()
+        + ")";
+  }
+
+  static String turnWasherDown(String title, double diameterMm) {
+    return "turn the "
+        + title
+        + " down to "
+        + LengthFormat.showBoth(Length.ofMillimetres(diameterMm), LengthUnit.MILLIMETRE);
   }
 
   static String turnDown(double diameterMm) {

@@ -26,6 +26,9 @@ final class Expected {
         optional(head.acrossFlats()),
         optional(head.height()),
         flatsAlongDegrees,
+        optional(head.washerFace()),
+        Optional.empty(),
+        Optional.empty(),
         doubt(head.source()).orElse(""));
   }
 

@@ -111,7 +111,14 @@ final class SeatFileReader {
     OptionalDouble along = degrees(head);
     Optional<SeatedHead> seated =
         head.has("thread") || head.has("style") ? listed(head, along) : measured(head, along);
+    Optional<ScrewThread> thread =
+        head.text("thread").flatMap(words -> trade.threads().find(words));
+    int before = head.reading().faults().size();
+    seated = seated.map(bare -> new HeadParts(trade, head).on(bare, thread));
     head.done();
+    if (head.reading().faults().size() > before) {
+      return Optional.empty();
+    }
     return seated.filter(each -> canBe(head, each));
   }
 

@@ -2,10 +2,12 @@ package org.fettlebench.kits.internal;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.fits.StationOutline.Station;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
@@ -95,8 +97,36 @@ final class SeatFileText {
       head.acrossFlatsMm().ifPresent(flats -> key("across-flats", length(flats)));
       key("across-corners", length(head.sweepDiameterMm()));
       head.heightMm().ifPresent(height -> key("height", length(height)));
+      head.bearingDiameterMm().ifPresent(face -> key("washer-face", length(face)));
     }
+    head.washer().ifPresent(this::washer);
+    head.spanner().ifPresent(this::spanner);
     head.flatsAlongDegrees().ifPresent(degrees -> key("flats-along-degrees", number(degrees)));
+  }
+
+  private void washer(SeatedHead.Washer washer) {
+    key(
+        "washer",
+        "{ title = %s, diameter = %s, thickness = %s }"
+            .formatted(
+                quoted(washer.title()), length(washer.diameterMm()), length(washer.thicknessMm())));
+  }
+
+  private void spanner(Spanner spanner) {
+    String height =
+        spanner.heightMm().isPresent()
+            ? ", height = " + length(spanner.heightMm().getAsDouble())
+            : "";
+    key(
+        "spanner",
+        "{ kind = %s, title = %s, diameter = %s%s, lift = %s, standing = %s }"
+            .formatted(
+                quoted(spanner.kind().name().toLowerCase(Locale.ROOT)),
+                quoted(spanner.title()),
+                length(spanner.headDiameterMm()),
+                height,
+                length(spanner.liftMm()),
+                quoted(spanner.standing())));
   }
 
   private void hole(SeatFile file) {

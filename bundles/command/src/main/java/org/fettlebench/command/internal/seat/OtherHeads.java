@@ -1,5 +1,7 @@
 package org.fettlebench.command.internal.seat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +9,8 @@ import org.fettlebench.fasteners.Head;
 import org.fettlebench.fasteners.HeadStyle;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tables.Standing;
 import org.fettlebench.threads.ScrewThread;
@@ -16,18 +20,41 @@ import org.fettlebench.threads.Threads;
 final class OtherHeads {
   private final Threads threads;
   private final Heads heads;
+  private final Spanners spanners;
 
-  OtherHeads(Threads threads, Heads heads) {
+  OtherHeads(Threads threads, Heads heads, Spanners spanners) {
+    this.spanners = spanners;
     this.threads = threads;
     this.heads = heads;
   }
 
   /**
-   * Returns the smaller heads of the same part (head or nut) for the thread that the head's title
-   * begins with, widest first; none when it begins with no thread.
+   * Returns other spanners for the same head, where one is asked for, and the smaller heads of the
+   * same part (head or nut) for the thread that the head's title begins with, widest first; none
+   * when it begins with no thread.
    */
   List<SeatedHead> of(SeatedHead head) {
-    return thread(head.title()).map(thread -> smaller(head, thread)).orElse(List.of());
+    List<SeatedHead> others = new ArrayList<>();
+    head.spanner()
+        .ifPresent(
+            asked ->
+                Arrays.stream(Spanner.Kind.values())
+                    .filter(kind -> kind != asked.kind())
+                    .flatMap(kind -> spanners.find(kind, head.acrossFlatsMm().orElse(1)).stream())
+                    .forEach(spanner -> others.add(head.withSpanner(spanner))));
+    thread(head.title()).ifPresent(thread -> others.addAll(smaller(head, thread)));
+    return others;
+  }
+
+  /** Returns a head on the same washer, with room asked for the same kind of spanner. */
+  private SeatedHead like(SeatedHead head, SeatedHead other) {
+    SeatedHead seated = head.washer().isPresent() ? other.withWasher(head.washer().get()) : other;
+    Optional<Spanner> spanner =
+        other.acrossFlatsMm().isEmpty()
+            ? Optional.empty()
+            : head.spanner()
+                .flatMap(asked -> spanners.find(asked.kind(), other.acrossFlatsMm().getAsDouble()));
+    return spanner.isPresent() ? seated.withSpanner(spanner.get()) : seated;
   }
 
   private Optional<ScrewThread> thread(String title) {
@@ -49,9 +76,21 @@ final class OtherHeads {
         // A countersunk head bears on a cone, not on the seat.
         .filter(other -> other.countersunkDegrees().isEmpty())
         .map(OtherHeads::seated)
-        .filter(other -> other.sweepDiameterMm() < head.sweepDiameterMm())
+        .filter(
+            other -> other.sweepDiameterMm() < head.sweepDiameterMm() || head.spanner().isPresent())
+        .filter(other -> !other.title().equals(head.title()))
+        .filter(other -> head.spanner().isEmpty() || turnable(head, other))
+        .map(other -> like(head, other))
         .sorted((a, b) -> Double.compare(b.sweepDiameterMm(), a.sweepDiameterMm()))
         .toList();
+  }
+
+  /** Returns whether what turns it is known, or it needs no spanner. */
+  private boolean turnable(SeatedHead head, SeatedHead other) {
+    return other.acrossFlatsMm().isEmpty()
+        || spanners
+            .find(head.spanner().orElseThrow().kind(), other.acrossFlatsMm().getAsDouble())
+            .isPresent();
   }
 
   private Optional<HeadStyle.Part> part(Head head) {
@@ -68,6 +107,9 @@ final class OtherHeads {
         millimetres(head.acrossFlats()),
         millimetres(head.height()),
         OptionalDouble.empty(),
+        millimetres(head.washerFace()),
+        Optional.empty(),
+        Optional.empty(),
         head.source().standing() == Standing.PUBLISHED ? "" : head.source().standing().words());
   }
 

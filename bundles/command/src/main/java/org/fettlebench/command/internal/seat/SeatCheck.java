@@ -3,23 +3,26 @@ package org.fettlebench.command.internal.seat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Figures;
 import org.fettlebench.drawing.SvgWriter;
-import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.fits.Spanner;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.KitFiles;
-import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -29,6 +32,8 @@ import org.osgi.service.component.annotations.Reference;
 public final class SeatCheck implements Command {
   // The usual 19 holes in 20; common practice, no source.
   private static final double USUAL_CONFIDENCE = 0.95;
+  private static final int BEARINGS = 16;
+  private static final int COMPASS = 8;
   // Half an A4 sheet with its margins.
   private static final double WIDTH_MM = 180;
   private static final double HEIGHT_MM = 125;
@@ -38,6 +43,10 @@ public final class SeatCheck implements Command {
               "Checks whether a head sits where its hole must go, and what would cure it.",
               "seat check gland.seat.toml")
           .needs("FILE", "a seat file; - for piped in")
+          .option(
+              "--spanner",
+              "KIND",
+              "room for a ring, open or socket spanner of the tables besides the head")
           .option("--svg", "FILE", "write a drawing to scale there")
           .option(
               "--confidence", "P", "for more careful methods among the cures; 0.95 if not said");
@@ -46,6 +55,7 @@ public final class SeatCheck implements Command {
   private final Seats seats;
   private final HoleMethods methods;
   private final SeatDrawings drawings;
+  private final Spanners spanners;
   private final OtherHeads others;
 
   /** Made by the framework. */
@@ -55,13 +65,13 @@ public final class SeatCheck implements Command {
       @Reference Seats seats,
       @Reference HoleMethods methods,
       @Reference SeatDrawings drawings,
-      @Reference Threads threads,
-      @Reference Heads heads) {
+      @Reference SeatTrade trade) {
     this.files = files;
     this.seats = seats;
     this.methods = methods;
     this.drawings = drawings;
-    this.others = new OtherHeads(threads, heads);
+    this.spanners = trade.spanners();
+    this.others = new OtherHeads(trade.threads(), trade.heads(), spanners);
   }
 
   @Override
@@ -85,9 +95,47 @@ public final class SeatCheck implements Command {
     }
   }
 
+  /** Returns the question with room for the spanner that is asked for, if one is. */
+  private SeatQuestion spanner(Call call, SeatQuestion question) {
+    Optional<String> words = call.option("--spanner");
+    if (words.isEmpty()) {
+      return question;
+    }
+    Spanner.Kind kind =
+        Arrays.stream(Spanner.Kind.values())
+            .filter(each -> each.name().equalsIgnoreCase(words.get()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new CommandException(
+                        "--spanner " + words.get() + " is no kind; say ring, open or socket"));
+    double flats =
+        question
+            .head()
+            .acrossFlatsMm()
+            .orElseThrow(
+                () ->
+                    new CommandException(
+                        question.head().title()
+                            + " has no flats for a spanner; leave --spanner out"));
+    return question.withSpanner(
+        spanners
+            .find(kind, flats)
+            .orElseThrow(
+                () ->
+                    new CommandException(
+                        "no table has a "
+                            + kind.words()
+                            + " for "
+                            + Figures.size(flats, call.unit())
+                            + " across flats; measure yours and write it under [head] as spanner ="
+                            + " { kind, diameter }")));
+  }
+
   @Override
   public Reply run(Call call) {
-    SeatQuestion question = files.readSeat(call.operand("FILE").orElseThrow(), text(call));
+    SeatQuestion question =
+        spanner(call, files.readSeat(call.operand("FILE").orElseThrow(), text(call)));
     double confidence = call.number("--confidence", 0, Math.nextDown(1.0)).orElse(USUAL_CONFIDENCE);
     SeatAnswer answer = seats.check(question);
     List<SeatCure> cures =
@@ -99,7 +147,7 @@ public final class SeatCheck implements Command {
     }
     return Reply.of(
         answer.verdict() == Verdict.FOULS,
-        SeatTexts.text(answer, cures, call.unit()),
-        SeatTexts.data(answer, cures));
+        SeatTexts.text(answer, cures, seats.rose(question, COMPASS), call.unit()),
+        SeatTexts.data(answer, cures, seats.rose(question, BEARINGS)));
   }
 }

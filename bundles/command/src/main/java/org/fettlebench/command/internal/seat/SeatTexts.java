@@ -8,10 +8,13 @@ import java.util.OptionalDouble;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
@@ -19,7 +22,18 @@ import org.fettlebench.measure.Point;
 final class SeatTexts {
   private SeatTexts() {}
 
-  static String text(SeatAnswer answer, List<SeatCure> cures, LengthUnit unit) {
+  private static final String[] COMPASS = {
+    "right",
+    "right and away",
+    "away",
+    "left and away",
+    "left",
+    "left and near",
+    "near",
+    "right and near"
+  };
+
+  static String text(SeatAnswer answer, List<SeatCure> cures, List<Reach> rose, LengthUnit unit) {
     SeatQuestion question = answer.question();
     StringBuilder text =
         new StringBuilder(question.seat().name())
@@ -28,7 +42,9 @@ final class SeatTexts {
             .append(": ")
             .append(answer.verdict().word())
             .append('\n')
-            .append(figures(answer, unit).text());
+            .append(parts(question, unit))
+            .append(figures(answer, unit).text())
+            .append(directions(rose, unit));
     if (!question.head().caveat().isEmpty()) {
       text.append("\n  the head's sizes are less than certain: ").append(question.head().caveat());
     }
@@ -37,6 +53,47 @@ final class SeatTexts {
       for (SeatCure cure : cures) {
         text.append("\n  - ").append(cure.sentence());
       }
+    }
+    return text.toString();
+  }
+
+  /** Says what lies under the head and what turns it. */
+  private static String parts(SeatQuestion question, LengthUnit unit) {
+    StringBuilder text = new StringBuilder();
+    question
+        .head()
+        .washer()
+        .ifPresent(
+            washer ->
+                text.append("  on ")
+                    .append(washer.title())
+                    .append(", ")
+                    .append(Figures.size(washer.diameterMm(), unit))
+                    .append(washer.caveat().isEmpty() ? "" : " (" + washer.caveat() + ")")
+                    .append('\n'));
+    question
+        .head()
+        .spanner()
+        .ifPresent(
+            spanner ->
+                text.append("  with room for a ")
+                    .append(spanner.title())
+                    .append(", head ")
+                    .append(Figures.size(spanner.headDiameterMm(), unit))
+                    .append("; ")
+                    .append(spanner.standing())
+                    .append('\n'));
+    return text.toString();
+  }
+
+  private static String directions(List<Reach> rose, LengthUnit unit) {
+    StringBuilder text = new StringBuilder("\n  how far the hole may be out: ");
+    for (int i = 0; i < rose.size(); i++) {
+      String reach =
+          rose.get(i).allowanceMm().isPresent()
+              ? Figures.allowance(rose.get(i).allowanceMm().getAsDouble(), unit)
+              : "nowhere";
+      text.append(i > 0 ? ", " : "").append(COMPASS[i]).append(' ').append(reach);
     }
     return text.toString();
   }
@@ -55,7 +112,9 @@ final class SeatTexts {
         .row(
             "governed by",
             governing.name()
-                + ": "
+                + ", which the "
+                + governing.meets()
+                + " would meet: "
                 + Figures.size(governing.distanceMm(), unit)
                 + " from the centre, "
                 + Figures.size(governing.neededMm(), unit)
@@ -68,7 +127,7 @@ final class SeatTexts {
     return "x " + Figures.size(point.xMm(), unit) + ", y " + Figures.size(point.yMm(), unit);
   }
 
-  static Map<String, Object> data(SeatAnswer answer, List<SeatCure> cures) {
+  static Map<String, Object> data(SeatAnswer answer, List<SeatCure> cures, List<Reach> rose) {
     SeatQuestion question = answer.question();
     Map<String, Object> data =
         Data.of(
@@ -78,6 +137,17 @@ final class SeatTexts {
             "expectedErrorMm", Data.mm(question.expectedErrorMm()),
             "errorMeans", question.errorMeans());
     data.putAll(result(answer));
+    data.put(
+        "allowanceByDirection",
+        rose.stream()
+            .map(
+                reach ->
+                    Data.of(
+                        "bearingDegrees",
+                        reach.bearingDegrees(),
+                        "allowanceMm",
+                        maybe(reach.allowanceMm()).map(Data::mm)))
+            .toList());
     data.put("allowed", answer.allowed().stream().map(SeatTexts::region).toList());
     data.put("cures", cures.stream().map(SeatTexts::cure).toList());
     return data;
@@ -90,6 +160,7 @@ final class SeatTexts {
         "intended", point(answer.question().seat().intended()),
         "best", point(answer.best()),
         "allowanceAtBestMm", Data.mm(answer.allowanceAtBestMm()),
+        "spannerFromDegrees", maybe(answer.spannerFromDegrees()),
         "governing", governing(answer.governing()));
   }
 
@@ -99,7 +170,28 @@ final class SeatTexts {
         "sweepDiameterMm", Data.mm(question.head().sweepDiameterMm()),
         "acrossFlatsMm", maybe(question.head().acrossFlatsMm()).map(Data::mm),
         "heightMm", maybe(question.head().heightMm()).map(Data::mm),
+        "washerFaceMm", maybe(question.head().bearingDiameterMm()).map(Data::mm),
+        "washer", question.head().washer().map(SeatTexts::washer),
+        "spanner", question.head().spanner().map(SeatTexts::spanner),
         "caveat", Data.said(question.head().caveat()));
+  }
+
+  private static Object washer(SeatedHead.Washer washer) {
+    return Data.of(
+        "title", washer.title(),
+        "diameterMm", Data.mm(washer.diameterMm()),
+        "thicknessMm", Data.mm(washer.thicknessMm()),
+        "caveat", Data.said(washer.caveat()));
+  }
+
+  private static Object spanner(Spanner spanner) {
+    return Data.of(
+        "kind", spanner.kind().name().toLowerCase(Locale.ROOT),
+        "title", spanner.title(),
+        "headDiameterMm", Data.mm(spanner.headDiameterMm()),
+        "heightMm", maybe(spanner.heightMm()).map(Data::mm),
+        "liftMm", Data.mm(spanner.liftMm()),
+        "standing", spanner.standing());
   }
 
   private static Optional<Double> maybe(OptionalDouble value) {
@@ -110,6 +202,7 @@ final class SeatTexts {
     return Data.of(
         "kind", governing.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
         "name", governing.name(),
+        "meets", governing.meets(),
         "nearest", point(governing.nearest()),
         "distanceMm", Data.mm(governing.distanceMm()),
         "neededMm", Data.mm(governing.neededMm()));

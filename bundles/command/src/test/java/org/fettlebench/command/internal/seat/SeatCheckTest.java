@@ -26,8 +26,7 @@ class SeatCheckTest {
               Providers.SEATS,
               Providers.METHODS,
               Providers.DRAWINGS,
-              Providers.THREADS,
-              Providers.HEADS));
+              new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
 
   private static String square(double sideMm, String head) {
     return """
@@ -69,6 +68,35 @@ class SeatCheckTest {
     String text = session.type("seat", "check", "-").out();
     assertTrue(text.contains("\nCures, best first\n"), text);
     assertTrue(text.contains("one size smaller"), text);
+  }
+
+  @Test
+  void aRingsRimMeetsTheWallAndAnOpenSpannerCuresIt() throws IOException {
+    // 10 across flats: rim 18 mm of the maker's leaflet needs 9 from the wall, the head 5.77.
+    session.piped(
+        square(16, "across-flats = \"10 mm\"")
+            .replace(
+                "[head]",
+                "[[seat.wall]]\nname = \"cylinder wall\"\nfrom = [0, 16]\nto = [16, 16]\n"
+                    + "height = 20\n\n[head]"));
+    assertEquals(0, session.type("seat", "check", "-").status());
+    Answer ring = session.type("seat", "check", "-", "--spanner", "ring", "--json");
+    assertEquals(1, ring.status());
+    Map<String, Object> data = JSON.std.mapFrom(ring.out());
+    assertEquals(-1.0, ((Number) data.get("allowanceMm")).doubleValue(), 0.000002);
+    assertEquals("ring spanner's rim", ((Map<?, ?>) data.get("governing")).get("meets"));
+    assertTrue(ring.out().contains("turn it with an open spanner"), ring.out());
+    assertTrue(((Map<?, ?>) data.get("head")).get("spanner").toString().contains("89BA"));
+    assertEquals(16, ((java.util.List<?>) data.get("allowanceByDirection")).size());
+    assertEquals(2, session.type("seat", "check", "-", "--spanner", "wheel").status());
+  }
+
+  @Test
+  void aSocketOfNoTableIsAskedFor() {
+    session.piped(square(12, "thread = \"2 BA\"\nstyle = \"hexagon\""));
+    Answer none = session.type("seat", "check", "-", "--spanner", "socket");
+    assertEquals(2, none.status());
+    assertTrue(none.err().contains("measure yours"), none.err());
   }
 
   @Test
