@@ -1,34 +1,49 @@
 package org.fettlebench.holes.patterns;
 
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.fits.ErrorLaw;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.PositionLaw;
+import org.fettlebench.tables.Source;
+
 /**
- * How the holes of a part land round where they should be; each hole on its own, x and y alike.
+ * How the holes of a part land round where they should be, each on its own.
  *
- * @param shape of the error along each axis
- * @param spreadMm standard deviation per axis when normal, half the width per axis when even; 0 for
- *     holes that are exactly where they should be
+ * @param law of each hole; empty when the holes are exactly where they should be
  * @param means what it is and how far to trust it, in words, such as "drill through a jig (common
  *     practice, no source)"
  */
-public record PlacingLaw(Shape shape, double spreadMm, String means) {
-  /**
-   * Checks the figures.
-   *
-   * @throws IllegalArgumentException if the spread is below 0 or beyond 100 m
-   */
-  public PlacingLaw {
-    Require.notNegative("spread of the placing", spreadMm);
+public record PlacingLaw(Optional<PositionLaw> law, String means) {
+
+  /** Returns the law of a way of placing holes. */
+  public static PlacingLaw of(HoleMethod method) {
+    return new PlacingLaw(
+        Optional.of(method.law()),
+        method.title() + " (" + method.source().standing().words() + ")");
   }
 
-  /** Returns the standard deviation along each axis, in millimetres. */
+  /** Returns a normal error, the same along x and y, by its standard deviation per axis. */
+  public static PlacingLaw normal(double sigmaMm, String means, Source source) {
+    Require.size("standard deviation of the placing", sigmaMm);
+    return new PlacingLaw(Optional.of(PositionLaw.round(means, sigmaMm, source)), means);
+  }
+
+  /** Returns an error that is anywhere within so much of the place, along x and along y alike. */
+  public static PlacingLaw within(double halfMm, String means, Source source) {
+    Require.size("bound of the placing", halfMm);
+    PositionLaw.Part part =
+        new PositionLaw.Part(means, new ErrorLaw.Bounded(halfMm, halfMm), source);
+    return new PlacingLaw(Optional.of(new PositionLaw(0, 0, List.of(part))), means);
+  }
+
+  /** Returns the law of holes that are exactly where they should be. */
+  public static PlacingLaw exact() {
+    return new PlacingLaw(Optional.empty(), "exactly in place");
+  }
+
+  /** Returns the standard deviation per axis, in millimetres. */
   public double sigmaPerAxisMm() {
-    return shape == Shape.NORMAL ? spreadMm : spreadMm / Math.sqrt(3);
-  }
-
-  /** Shapes of the error along one axis. */
-  public enum Shape {
-    /** Normal, round in the plane. */
-    NORMAL,
-    /** Any error within bounds as likely as any other: a square in the plane. */
-    EVEN
+    return law.map(PositionLaw::sigmaPerAxisMm).orElse(0.0);
   }
 }

@@ -30,7 +30,7 @@ public final class PatternsService implements Patterns {
     PatternPart first = upperFirst ? question.upper() : question.lower();
     PatternPart second = upperFirst ? question.lower() : question.upper();
     // The first part's errors are in both, so that only those of the spotting lie between them.
-    PatternPart sameAsFirst = first.placed(new PlacingLaw(PlacingLaw.Shape.NORMAL, 0, "the same"));
+    PatternPart sameAsFirst = first.placed(PlacingLaw.exact());
     PatternPart spotted = second.placed(spotting);
     PatternQuestion together =
         question.withParts(upperFirst ? sameAsFirst : spotted, upperFirst ? spotted : sameAsFirst);

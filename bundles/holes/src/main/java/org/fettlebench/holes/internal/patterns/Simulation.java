@@ -3,10 +3,8 @@ package org.fettlebench.holes.internal.patterns;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
 import org.fettlebench.holes.patterns.PatternQuestion;
-import org.fettlebench.holes.patterns.PlacingLaw;
 import org.fettlebench.measure.Point;
 
 /**
@@ -68,26 +66,23 @@ final class Simulation {
   private void each(int block, double play, Look look) {
     UniformRandomProvider random =
         RandomSource.XO_SHI_RO_256_PP.create(question.seed() + block * SEED_STEP);
-    ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
+    PlaceDraws upper = new PlaceDraws(question.upper().placing().law(), random);
+    PlaceDraws lower = new PlaceDraws(question.lower().placing().law(), random);
     Motion motion = new Motion(centres.size());
     int end = Math.min(question.trials(), (block + 1) * BLOCK);
     for (int trial = block * BLOCK; trial < end; trial++) {
       motion.clear();
       for (Point centre : centres) {
+        upper.next();
+        lower.next();
         motion.add(
-            centre.xMm() + error(question.upper().placing(), random, normal),
-            centre.yMm() + error(question.upper().placing(), random, normal),
-            centre.xMm() + error(question.lower().placing(), random, normal),
-            centre.yMm() + error(question.lower().placing(), random, normal),
+            centre.xMm() + upper.x(),
+            centre.yMm() + upper.y(),
+            centre.xMm() + lower.x(),
+            centre.yMm() + lower.y(),
             play);
       }
       look.at(trial, motion);
     }
-  }
-
-  private static double error(
-      PlacingLaw law, UniformRandomProvider random, ZigguratSampler.NormalizedGaussian normal) {
-    return law.spreadMm()
-        * (law.shape() == PlacingLaw.Shape.NORMAL ? normal.sample() : 2 * random.nextDouble() - 1);
   }
 }

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.numbers.gamma.Erf;
+import org.apache.commons.rng.simple.RandomSource;
+import org.fettlebench.fits.ErrorLaw;
+import org.fettlebench.fits.PositionLaw;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.patterns.HolePattern;
 import org.fettlebench.holes.patterns.PatternPart;
@@ -15,14 +19,17 @@ import org.fettlebench.holes.patterns.PlacingLaw;
 import org.fettlebench.holes.patterns.PlayNeeded;
 import org.fettlebench.holes.patterns.SpottingAnswer;
 import org.fettlebench.measure.Point;
+import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Standing;
 import org.junit.jupiter.api.Test;
 
 class PatternsServiceTest {
   private static final double SIGMAS = 4;
+  private static final Source SOURCE = new Source("test", Standing.RULE);
   private final PatternsService patterns = new PatternsService();
 
   private static PlacingLaw normal(double sigmaMm) {
-    return new PlacingLaw(PlacingLaw.Shape.NORMAL, sigmaMm, "test");
+    return sigmaMm > 0 ? PlacingLaw.normal(sigmaMm, "test", SOURCE) : PlacingLaw.exact();
   }
 
   private static PatternQuestion question(HolePattern pattern, double hole, double sigmaMm) {
@@ -64,7 +71,7 @@ class PatternsServiceTest {
   /** With even errors the distance differs by a sum of two triangular errors. */
   @Test
   void twoHolesOfEvenErrorOnlyInOnePart() {
-    PlacingLaw even = new PlacingLaw(PlacingLaw.Shape.EVEN, 0.1, "test");
+    PlacingLaw even = PlacingLaw.within(0.1, "test", SOURCE);
     PatternQuestion asked = question(two(5000), 5.05, 0);
     asked = asked.withParts(asked.upper().placed(even), asked.lower());
     // |u1 - u2| of two even errors on (-w, w): P(<= z) = 1 - (1 - z / 2w)^2 with z = twice the
@@ -73,6 +80,33 @@ class PatternsServiceTest {
     Chance chance = patterns.chance(asked);
     assertEquals(closed, chance.value(), SIGMAS * chance.standardError());
     assertEquals(0.1 / Math.sqrt(3), even.sigmaPerAxisMm(), 1e-15);
+  }
+
+  /** Means and variances of many draws against those that the law itself tells. */
+  @Test
+  void everyKindOfLawHasItsVariance() {
+    PositionLaw all =
+        new PositionLaw(
+            0.3,
+            -0.2,
+            List.of(
+                new PositionLaw.Part("a", new ErrorLaw.Normal(0.05, 0.02), SOURCE),
+                new PositionLaw.Part("b", new ErrorLaw.Bounded(0.1, 0.2), SOURCE),
+                new PositionLaw.Part("c", new ErrorLaw.Circle(0.12), SOURCE)));
+    PlaceDraws draws = new PlaceDraws(Optional.of(all), RandomSource.XO_SHI_RO_256_PP.create(5L));
+    int trials = 200_000;
+    double[] sums = new double[4];
+    for (int i = 0; i < trials; i++) {
+      draws.next();
+      sums[0] += draws.x() / trials;
+      sums[1] += draws.y() / trials;
+      sums[2] += Math.pow(draws.x() - 0.3, 2) / trials;
+      sums[3] += Math.pow(draws.y() + 0.2, 2) / trials;
+    }
+    assertEquals(0.3, sums[0], 0.002);
+    assertEquals(-0.2, sums[1], 0.002);
+    assertEquals(all.sigmaXMm(), Math.sqrt(sums[2]), 0.002);
+    assertEquals(all.sigmaYMm(), Math.sqrt(sums[3]), 0.002);
   }
 
   @Test
@@ -169,8 +203,10 @@ class PatternsServiceTest {
       assertThrows(IllegalArgumentException.class, () -> asked.withHoles(bad));
       assertThrows(IllegalArgumentException.class, () -> HolePattern.circle("x", bad, 3, 0));
     }
-    assertThrows(IllegalArgumentException.class, () -> normal(-0.1));
-    assertThrows(IllegalArgumentException.class, () -> normal(Double.NaN));
+    for (double bad : new double[] {0, -0.1, Double.NaN, 1e9}) {
+      assertThrows(IllegalArgumentException.class, () -> PlacingLaw.normal(bad, "test", SOURCE));
+      assertThrows(IllegalArgumentException.class, () -> PlacingLaw.within(bad, "test", SOURCE));
+    }
     assertThrows(IllegalArgumentException.class, () -> HolePattern.circle("x", 40, 0, 0));
     assertThrows(IllegalArgumentException.class, () -> HolePattern.circle("x", 40, 501, 0));
     assertThrows(
