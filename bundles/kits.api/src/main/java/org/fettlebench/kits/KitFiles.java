@@ -6,8 +6,8 @@ import org.fettlebench.measure.LengthUnit;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
- * Reads kit and seat files, and writes seat files. What a file may say is in the suite's page on
- * file formats.
+ * Reads kit, seat and pattern files, and writes seat files. What a file may say is in the suite's
+ * page on file formats.
  */
 @ProviderType
 public interface KitFiles {
@@ -52,4 +52,13 @@ public interface KitFiles {
    * @param unit in which lengths are written
    */
   String writeSeat(SeatFile file, LengthUnit unit);
+
+  /**
+   * Reads a pattern file: the same holes in two parts.
+   *
+   * @param file name for messages
+   * @param text the whole text
+   * @throws FaultyFileException with every fault of the file
+   */
+  PatternFile readPattern(String file, String text);
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Seat;
@@ -14,15 +13,10 @@ import org.fettlebench.kits.Fastener;
 import org.fettlebench.kits.Joint;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tooling.ClearanceFit;
-import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.TapLead;
 
 /** Reads the joints of a kit file. */
 final class JointReader {
-  /** A number or letter drill; everything else is a length. */
-  private static final Pattern DRILL_NAME =
-      Pattern.compile("(?:no\\.?|#)\\s*\\d{1,2}|[a-z]", Pattern.CASE_INSENSITIVE);
-
   private final Trade trade;
   private final FastenerReader fasteners;
   private final Map<String, Seat> seats;
@@ -103,7 +97,7 @@ final class JointReader {
     Optional<ClearanceFit> fit =
         oneOf(hole, "fit", ClearanceFit.values(), "Write fit = \"close\", \"medium\" or \"free\"");
     Optional<Length> depth = hole.positive("depth");
-    Optional<Length> drilled = drilled(hole);
+    Optional<Length> drilled = DrilledSize.read(hole, "drilled", trade.drills());
     hole.done();
     return fit.map(value -> new Joint.ClearanceHole(value, depth, drilled));
   }
@@ -116,23 +110,12 @@ final class JointReader {
     Optional<Length> metal = hole.positive("metal");
     Optional<TapLead> lead = lead(hole);
     Optional<Double> percent = hole.number("percent", 0, 100);
-    Optional<Length> drilled = drilled(hole);
+    Optional<Length> drilled = DrilledSize.read(hole, "drilled", trade.drills());
     hole.done();
     return material.isPresent() && full.isPresent() && lead.isPresent()
         ? Optional.of(
             new Joint.TappedHole(material.get(), full.get(), metal, lead.get(), percent, drilled))
         : Optional.empty();
-  }
-
-  /** Reads a diameter, as a length or by its drill's name: No 9. */
-  private Optional<Length> drilled(Section hole) {
-    return hole.value("drilled")
-        .filter(String.class::isInstance)
-        .map(value -> ((String) value).strip())
-        .filter(text -> DRILL_NAME.matcher(text).matches())
-        .flatMap(trade.drills()::find)
-        .map(DrillSize::diameter)
-        .or(() -> hole.positive("drilled"));
   }
 
   /** In a through hole the lead does not matter; in a blind one it must be said. */

@@ -9,6 +9,7 @@ import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitFiles;
+import org.fettlebench.kits.PatternFile;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.kits.internal.FaultList.At;
 import org.fettlebench.measure.LengthUnit;
@@ -22,7 +23,7 @@ import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 
-/** Reads kit and seat files, which are TOML. */
+/** Reads kit, seat and pattern files, which are TOML. */
 @Component
 public class KitFilesService implements KitFiles {
   private static final At START = new At(1, 1);
@@ -64,6 +65,11 @@ public class KitFilesService implements KitFiles {
   @Override
   public String writeSeat(SeatFile file, LengthUnit unit) {
     return SeatFileText.of(file, unit);
+  }
+
+  @Override
+  public PatternFile readPattern(String file, String text) {
+    return read(file, text, new PatternFileReader(trade)::read);
   }
 
   private static <T> T read(String file, String text, Function<Section, Optional<T>> reader) {

@@ -53,6 +53,7 @@ class DirectionsTest {
                   "tooling.api",
                   "fasteners.api",
                   "fits.api",
+                  "holes.api",
                   "drawing",
                   "club.api")));
 
