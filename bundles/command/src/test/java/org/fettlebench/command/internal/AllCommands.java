@@ -6,16 +6,23 @@ import static org.mockito.Mockito.when;
 import java.nio.file.Path;
 import java.util.List;
 import org.fettlebench.command.Command;
+import org.fettlebench.command.internal.head.HeadScale;
 import org.fettlebench.command.internal.head.HeadShow;
 import org.fettlebench.command.internal.head.HeadSinkCommand;
 import org.fettlebench.command.internal.hole.DrillNear;
 import org.fettlebench.command.internal.hole.DrillShow;
 import org.fettlebench.command.internal.hole.DrillSpeed;
 import org.fettlebench.command.internal.hole.HolePlan;
+import org.fettlebench.command.internal.joint.JointEdge;
+import org.fettlebench.command.internal.joint.JointLength;
+import org.fettlebench.command.internal.joint.JointZone;
 import org.fettlebench.command.internal.kit.KitCheckCommand;
 import org.fettlebench.command.internal.kit.KitList;
 import org.fettlebench.command.internal.kit.KitRemove;
 import org.fettlebench.command.internal.kit.PapersForTests;
+import org.fettlebench.command.internal.pattern.PatternChance;
+import org.fettlebench.command.internal.pattern.PatternDrill;
+import org.fettlebench.command.internal.pattern.PatternFitCommand;
 import org.fettlebench.command.internal.seat.SeatCheck;
 import org.fettlebench.command.internal.seat.SeatTrade;
 import org.fettlebench.command.internal.stock.StockCount;
@@ -71,6 +78,14 @@ public final class AllCommands {
       new ThreadIdentify(Providers.IDENTIFIER),
       new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER),
       new HeadShow(Providers.THREADS, Providers.HEADS),
+      new HeadScale(Providers.THREADS, Providers.HEADS),
+      new JointZone(Providers.THREADS),
+      new JointEdge(Providers.THREADS, Providers.EDGE_RULES),
+      new JointLength(Providers.THREADS, Providers.HEADS, club.stock()),
+      new PatternChance(Providers.KIT_FILES, Providers.PATTERNS, Providers.METHODS),
+      new PatternDrill(Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock()),
+      new PatternFitCommand(
+          Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),
       new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),

@@ -14,6 +14,12 @@ import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
 import org.fettlebench.fits.internal.SeatPainter;
 import org.fettlebench.fits.internal.SpannerTables;
+import org.fettlebench.holes.internal.patterns.EdgeRuleTables;
+import org.fettlebench.holes.internal.patterns.PatternPainter;
+import org.fettlebench.holes.internal.patterns.PatternsService;
+import org.fettlebench.holes.patterns.EdgeRules;
+import org.fettlebench.holes.patterns.PatternDrawings;
+import org.fettlebench.holes.patterns.Patterns;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
@@ -51,7 +57,7 @@ import org.osgi.framework.BundleContext;
 public final class Providers {
   private static final Tables TABLES =
       ShippedTables.of(
-          ThreadRegistry.class, HeadTables.class, DrillRegistry.class, HoleMethodTable.class);
+          ThreadRegistry.class, HeadTables.class, DrillRegistry.class, HoleMethodTable.class, EdgeRuleTables.class);
   private static final ThreadRegistry REGISTRY = new ThreadRegistry(TABLES, Providers::faulty);
 
   /** The shipped threads. */
@@ -108,6 +114,15 @@ public final class Providers {
 
   /** The drawing of seats. */
   public static final SeatDrawings DRAWINGS = new SeatPainter();
+
+  /** Patterns of holes. */
+  public static final Patterns PATTERNS = new PatternsService();
+
+  /** The drawing of patterns. */
+  public static final PatternDrawings PATTERN_DRAWINGS = new PatternPainter();
+
+  /** Rules of edge distance. */
+  public static final EdgeRules EDGE_RULES = new EdgeRuleTables(TABLES, Providers::faulty);
 
   /** The reader of kit and seat files. */
   public static final KitFiles KIT_FILES =

@@ -3,6 +3,8 @@ package org.fettlebench.kits.internal;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.fasteners.Heads;
+import org.fettlebench.fasteners.grip.Into;
+import org.fettlebench.fasteners.grip.ScrewReach;
 import org.fettlebench.kits.Fastener;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Finding.Weight;
@@ -45,83 +47,89 @@ final class LengthRule implements JointRule {
               NAME,
               "The screw's length is not checked: the thickness it passes through is not given."));
     }
-    Length reach = fastener.length().get().minus(passed.orElse(Length.ZERO));
+    Length length = fastener.length().get();
+    Length through = passed.orElse(Length.ZERO);
     return joint
         .tapped()
-        .map(hole -> tapped(hole, thread, reach))
-        .orElseGet(() -> nutted(thread, reach));
+        .map(hole -> tapped(thread, ScrewReach.of(thread, length, through, into(hole)), hole))
+        .orElseGet(() -> nutted(thread, length, through));
   }
 
-  private static List<Finding> tapped(Joint.TappedHole hole, ScrewThread thread, Length reach) {
+  private static Into into(Joint.TappedHole hole) {
+    return new Into(
+        hole.metal().isPresent() ? Into.Kind.BLIND : Into.Kind.THROUGH, hole.fullThread());
+  }
+
+  private static List<Finding> tapped(ScrewThread thread, ScrewReach screw, Joint.TappedHole hole) {
     List<Finding.Figure> figures =
-        List.of(Say.mm("reach", reach), Say.mm("fullThread", hole.fullThread()));
-    Length beyond = reach.minus(hole.fullThread());
-    if (reach.compareTo(thread.pitch()) < 0) {
-      return finding(
-          Weight.FAULT,
-          reach.isPositive()
-              ? "The screw is too short: it reaches only " + Say.size(reach) + " into the thread."
-              : "The screw is too short: it does not reach the thread, by "
-                  + Say.size(reach.abs())
-                  + ".",
-          figures);
-    }
-    if (hole.metal().isPresent() && beyond.isPositive()) {
-      boolean far = beyond.compareTo(thread.pitch()) > 0;
-      return finding(
-          far ? Weight.FAULT : Weight.CAUTION,
-          "The screw is too long: it would bottom, reaching "
-              + Say.size(reach)
-              + " where the full thread ends at "
-              + Say.size(hole.fullThread())
-              + "; shorten it by "
-              + Say.size(beyond)
-              + " or more.",
-          figures);
-    }
-    Length engaged = reach.compareTo(hole.fullThread()) < 0 ? reach : hole.fullThread();
-    double diameters = engaged.millimetres() / thread.major().millimetres();
-    if (diameters < 1) {
-      return List.of(
-          new Finding(
-              Weight.CAUTION,
-              NAME,
-              "Only "
-                  + Say.size(engaged)
-                  + " of thread is engaged, "
-                  + Say.times(diameters)
-                  + " diameters; at least 1 is usual.",
-              figures,
-              Say.COMMON_PRACTICE));
-    }
-    return finding(
-        Weight.NOTE,
-        Say.size(engaged)
-            + " of thread is engaged, "
-            + Say.times(diameters)
-            + " diameters"
-            + (beyond.isPositive()
-                ? "; the screw comes out " + Say.size(beyond) + " beyond."
-                : "."),
-        figures);
+        List.of(Say.mm("reach", screw.reach()), Say.mm("fullThread", hole.fullThread()));
+    return switch (screw.verdict()) {
+      case DOES_NOT_HOLD -> finding(Weight.FAULT, tooShort(screw.reach()), figures);
+      case BOTTOMS -> {
+        boolean far = screw.beyond().compareTo(thread.pitch()) > 0;
+        yield finding(far ? Weight.FAULT : Weight.CAUTION, tooLong(screw, hole), figures);
+      }
+      case SHALLOW ->
+          List.of(
+              new Finding(
+                  Weight.CAUTION,
+                  NAME,
+                  "Only " + engaged(screw) + "; at least 1 is usual.",
+                  figures,
+                  Say.COMMON_PRACTICE));
+      default ->
+          finding(
+              Weight.NOTE,
+              engaged(screw)
+                  + (screw.beyond().isPositive()
+                      ? "; the screw comes out " + Say.size(screw.beyond()) + " beyond."
+                      : "."),
+              figures);
+    };
   }
 
-  private List<Finding> nutted(ScrewThread thread, Length reach) {
+  private static String engaged(ScrewReach screw) {
+    return Say.size(screw.engaged())
+        + " of thread is engaged, "
+        + Say.times(screw.engagedDiameters())
+        + " diameters";
+  }
+
+  private static String tooShort(Length reach) {
+    return reach.isPositive()
+        ? "The screw is too short: it reaches only " + Say.size(reach) + " into the thread."
+        : "The screw is too short: it does not reach the thread, by " + Say.size(reach.abs()) + ".";
+  }
+
+  private static String tooLong(ScrewReach screw, Joint.TappedHole hole) {
+    return "The screw is too long: it would bottom, reaching "
+        + Say.size(screw.reach())
+        + " where the full thread ends at "
+        + Say.size(hole.fullThread())
+        + "; shorten it by "
+        + Say.size(screw.beyond())
+        + " or more.";
+  }
+
+  private List<Finding> nutted(ScrewThread thread, Length length, Length through) {
     Optional<Length> nut = heads.find("hexagon-nut", thread).flatMap(head -> head.height());
     if (nut.isEmpty()) {
       return List.of();
     }
-    Length spare = reach.minus(nut.get());
-    List<Finding.Figure> figures = List.of(Say.mm("reach", reach), Say.mm("nut", nut.get()));
-    if (spare.nanometres() >= 0) {
+    ScrewReach screw = ScrewReach.of(thread, length, through, new Into(Into.Kind.NUT, nut.get()));
+    List<Finding.Figure> figures =
+        List.of(Say.mm("reach", screw.reach()), Say.mm("nut", nut.get()));
+    if (screw.verdict() == ScrewReach.Verdict.GOOD) {
       return finding(
           Weight.NOTE,
-          "The screw fills its nut and stands " + Say.size(spare) + " beyond.",
+          "The screw fills its nut and stands " + Say.size(screw.beyond()) + " beyond.",
           figures);
     }
     return finding(
-        reach.isPositive() ? Weight.CAUTION : Weight.FAULT,
-        "The screw is too short: it lacks " + Say.size(spare.abs()) + " to fill a hexagon nut.",
+        screw.verdict() == ScrewReach.Verdict.SHALLOW ? Weight.CAUTION : Weight.FAULT,
+        "The screw is too short: it lacks "
+            + Say.size(screw.beyond().abs())
+            + " to fill a hexagon nut.",
         figures);
   }
 

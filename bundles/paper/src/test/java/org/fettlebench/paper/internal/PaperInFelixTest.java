@@ -37,6 +37,7 @@ class PaperInFelixTest {
                 "org.fettlebench.tooling.api",
                 "org.fettlebench.fasteners.api",
                 "org.fettlebench.fits.api",
+                "org.fettlebench.holes.api",
                 "org.fettlebench.club.api",
                 "org.fettlebench.kits.api",
                 "org.fettlebench.paper.api")

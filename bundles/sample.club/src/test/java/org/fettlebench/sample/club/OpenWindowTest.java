@@ -67,6 +67,7 @@ class OpenWindowTest {
         "org.fettlebench.tooling.api",
         "org.fettlebench.fasteners.api",
         "org.fettlebench.fits.api",
+        "org.fettlebench.holes.api",
         "org.fettlebench.club.api",
         "org.fettlebench.kits.api",
         "org.fettlebench.command.api",

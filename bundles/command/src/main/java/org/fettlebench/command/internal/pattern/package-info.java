@@ -1,0 +1,2 @@
+/** Patterns of holes in two parts. */
+package org.fettlebench.command.internal.pattern;
