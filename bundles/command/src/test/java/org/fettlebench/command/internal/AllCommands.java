@@ -84,8 +84,7 @@ public final class AllCommands {
       new JointLength(Providers.THREADS, Providers.HEADS, club.stock()),
       new PatternChance(Providers.KIT_FILES, Providers.PATTERNS, Providers.METHODS),
       new PatternDrill(Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock()),
-      new PatternFitCommand(
-          Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
+      new PatternFitCommand(Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),
       new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),

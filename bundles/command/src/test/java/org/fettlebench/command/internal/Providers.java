@@ -57,7 +57,11 @@ import org.osgi.framework.BundleContext;
 public final class Providers {
   private static final Tables TABLES =
       ShippedTables.of(
-          ThreadRegistry.class, HeadTables.class, DrillRegistry.class, HoleMethodTable.class, EdgeRuleTables.class);
+          ThreadRegistry.class,
+          HeadTables.class,
+          DrillRegistry.class,
+          HoleMethodTable.class,
+          EdgeRuleTables.class);
   private static final ThreadRegistry REGISTRY = new ThreadRegistry(TABLES, Providers::faulty);
 
   /** The shipped threads. */

@@ -107,8 +107,7 @@ public final class JointEdge implements Command {
     return call.length(option).map(Length::millimetres);
   }
 
-  private static String text(
-      ScrewThread thread, Length hole, List<Line> lines, LengthUnit unit) {
+  private static String text(ScrewThread thread, Length hole, List<Line> lines, LengthUnit unit) {
     Footnotes notes = new Footnotes();
     Columns columns =
         new Columns()

@@ -116,8 +116,7 @@ public final class JointLength implements Command {
   private List<Line> lines(Call call, ScrewThread thread, Length passed, Into into) {
     Optional<Length> asked = call.length("--screw");
     if (asked.isPresent()) {
-      return List.of(
-          new Line("as asked", "", 0, ScrewReach.of(thread, asked.get(), passed, into)));
+      return List.of(new Line("as asked", "", 0, ScrewReach.of(thread, asked.get(), passed, into)));
     }
     Optional<String> style = call.option("--style").map(word -> word.replace(' ', '-'));
     return stock.lines().stream()
@@ -149,10 +148,7 @@ public final class JointLength implements Command {
         thread.designation()
             + ": a screw from "
             + Figures.size(wanted.least().millimetres(), unit)
-            + wanted
-                .most()
-                .map(most -> " to " + Figures.size(most.millimetres(), unit))
-                .orElse("")
+            + wanted.most().map(most -> " to " + Figures.size(most.millimetres(), unit)).orElse("")
             + " under the head"
             + (wanted.most().filter(most -> most.compareTo(wanted.least()) < 0).isPresent()
                 ? ", which cannot be"

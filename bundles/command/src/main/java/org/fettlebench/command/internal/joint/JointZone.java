@@ -135,8 +135,7 @@ public final class JointZone implements Command {
     if (tapped.isPresent()) {
       zones.put("tapped hole", tapped.get());
       zones.put(
-          "clearance hole",
-          PositionZones.fixedClearanceMm(hole, fastener, tapped.get(), leaning));
+          "clearance hole", PositionZones.fixedClearanceMm(hole, fastener, tapped.get(), leaning));
     } else if (clearance.isPresent()) {
       zones.put("clearance hole", clearance.get());
       zones.put(

@@ -36,8 +36,7 @@ public final class PatternChance implements Command {
                   "pattern chance cover.pattern.toml")
               .needs("FILE", "a pattern file; - for piped in")
               .option("--chance", "P", "chance asked, above 0 and below 1; 0.95 if not said")
-              .option(
-                  "--spotting", "METHOD", "how holes are spotted; spot-through if not said"));
+              .option("--spotting", "METHOD", "how holes are spotted; spot-through if not said"));
 
   private final KitFiles files;
   private final Patterns patterns;

@@ -102,8 +102,7 @@ public final class PatternDrill implements Command {
     double asked = PatternSheet.asked(call);
     PlayNeeded needed = patterns.needed(question);
     HeldDrills held = new HeldDrills(stock, drills);
-    double most =
-        call.length("--most").map(Length::millimetres).orElse(2 * question.fastenerMm());
+    double most = call.length("--most").map(Length::millimetres).orElse(2 * question.fastenerMm());
     List<Line> lines =
         (catalogue ? drills.catalogue() : held.sizes())
             .stream()

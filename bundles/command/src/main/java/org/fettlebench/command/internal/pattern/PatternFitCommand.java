@@ -42,7 +42,9 @@ public final class PatternFitCommand implements Command {
   /** Made by the framework. */
   @Activate
   public PatternFitCommand(
-      @Reference KitFiles files, @Reference Patterns patterns, @Reference PatternDrawings drawings) {
+      @Reference KitFiles files,
+      @Reference Patterns patterns,
+      @Reference PatternDrawings drawings) {
     this.files = files;
     this.patterns = patterns;
     this.drawings = drawings;

@@ -81,8 +81,7 @@ final class PatternSheet {
         + ", "
         + part.placing().means()
         + ", sigma per axis "
-        + LengthFormat.allowanceBoth(
-            Length.ofMillimetres(part.placing().sigmaPerAxisMm()), unit);
+        + LengthFormat.allowanceBoth(Length.ofMillimetres(part.placing().sigmaPerAxisMm()), unit);
   }
 
   static Object parts(PatternQuestion question) {
