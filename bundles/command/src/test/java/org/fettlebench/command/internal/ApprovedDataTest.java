@@ -62,7 +62,17 @@ class ApprovedDataTest {
           "ratioLeast",
           "ratioMost",
           "flutes",
-          "confidence");
+          "confidence",
+          "holes",
+          "hole",
+          "holesOn",
+          "upperNumber",
+          "lowerNumber",
+          "chance",
+          "chanceAsked",
+          "standardError",
+          "trials",
+          "tappedZoneFactor");
 
   @TempDir static Path folder;
   private static FreshClub club;
@@ -98,6 +108,13 @@ class ApprovedDataTest {
     "head-sink, head sink M6",
     "hole-plan, hole plan 2 BA --percent 65 --depth 5mm --metal 20mm",
     "seat-check, seat check gland.seat.toml",
+    "head-scale, head scale 8 BA --scale 1:12",
+    "joint-zone, joint zone --fastener 6mm --hole 6.44mm --fixed --passed 8mm --engaged 12mm --actual 6.5mm",
+    "joint-edge, joint edge 2 BA --edge 5mm",
+    "joint-length, joint length 2 BA --passed 6mm --blind 9mm",
+    "pattern-chance, pattern chance cover.pattern.toml --trials 2000",
+    "pattern-drill, pattern drill cover.pattern.toml --catalogue --trials 2000",
+    "pattern-fit, pattern fit flange.pattern.toml",
     "kit-check, kit check pump.kit.toml",
     "error, kit check faulty.kit.toml",
     "stock-list, stock list",

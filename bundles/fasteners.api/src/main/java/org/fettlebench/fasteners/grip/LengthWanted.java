@@ -2,6 +2,7 @@ package org.fettlebench.fasteners.grip;
 
 import java.util.Optional;
 import org.fettlebench.measure.Length;
+import org.fettlebench.measure.MeasureException;
 import org.fettlebench.threads.ScrewThread;
 
 /**
@@ -11,8 +12,13 @@ import org.fettlebench.threads.ScrewThread;
  * @param most before the screw bottoms; empty when nothing stands in its way
  */
 public record LengthWanted(Length least, Optional<Length> most) {
-  /** Returns the lengths for a joint. */
+  /**
+   * Returns the lengths for a joint.
+   *
+   * @throws MeasureException if the thickness passed is below 0
+   */
   public static LengthWanted of(ScrewThread thread, Length passed, Into into) {
+    ScrewReach.requirePassed(passed);
     Length usual = Length.ofMillimetres(thread.major().millimetres() * ScrewReach.USUAL_DIAMETERS);
     boolean all = into.kind() == Into.Kind.NUT || into.fullThread().compareTo(usual) < 0;
     Length least = passed.plus(all ? into.fullThread() : usual);

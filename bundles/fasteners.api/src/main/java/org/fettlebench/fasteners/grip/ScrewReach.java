@@ -39,9 +39,7 @@ public record ScrewReach(
     if (!length.isPositive()) {
       throw new MeasureException("length of the screw " + length + " is not above 0 mm");
     }
-    if (passed.nanometres() < 0) {
-      throw new MeasureException("thickness passed " + passed + " is below 0 mm");
-    }
+    requirePassed(passed);
     Length reach = length.minus(passed);
     Length most = reach.compareTo(into.fullThread()) < 0 ? reach : into.fullThread();
     Length engaged = most.isPositive() ? most : Length.ZERO;
@@ -52,6 +50,12 @@ public record ScrewReach(
             ? inNut(reach, beyond)
             : inHole(thread, reach, beyond, diameters, into.kind());
     return new ScrewReach(length, passed, reach, engaged, beyond, diameters, verdict);
+  }
+
+  static void requirePassed(Length passed) {
+    if (passed.nanometres() < 0) {
+      throw new MeasureException("thickness passed " + passed + " is below 0 mm");
+    }
   }
 
   private static Verdict inNut(Length reach, Length beyond) {

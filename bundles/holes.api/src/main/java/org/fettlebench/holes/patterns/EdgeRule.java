@@ -12,6 +12,7 @@ import org.fettlebench.tables.Source;
  * @param fastenerDiameters times the fastener's diameter; 0 when it does not count
  * @param holeDiameters times the hole's diameter; 0 when it does not count
  * @param threadPitches times the pitch of the thread; 0 when it does not count
+ * @param aboveFastenerMm it holds for larger fasteners only; 0 for any
  * @param source of the rule
  */
 public record EdgeRule(
@@ -21,7 +22,13 @@ public record EdgeRule(
     double fastenerDiameters,
     double holeDiameters,
     double threadPitches,
+    double aboveFastenerMm,
     Source source) {
+  /** Returns whether the rule holds for a fastener. */
+  public boolean holdsFor(double fastenerMm) {
+    return fastenerMm > aboveFastenerMm;
+  }
+
   /** Returns the least distance by this rule, in millimetres. */
   public double leastMm(double fastenerMm, double holeMm, double pitchMm) {
     Require.size("fastener diameter", fastenerMm);

@@ -7,8 +7,9 @@ import org.osgi.annotation.versioning.ProviderType;
  * Rules of edge distance and pitch out of tables. Tables of kind {@code edge-distances} have the
  * columns {@code id}, {@code what}, {@code to} ({@code edge}, {@code end} or {@code next hole}) and
  * the factors {@code fastener_diameters}, {@code hole_diameters}, {@code thread_pitches} (blank for
- * 0), of which one must be above 0. Tables of kind {@code edge-distance-sizes} have {@code
- * fastener} and {@code least}, each in {@code _in} or {@code _mm}.
+ * 0), of which one must be above 0; {@code above_in} is the fastener above which the rule holds,
+ * blank for any. Tables of kind {@code edge-distance-sizes} have {@code fastener} and {@code
+ * least}, each in {@code _in} or {@code _mm}.
  */
 @ProviderType
 public interface EdgeRules {

@@ -92,7 +92,7 @@ final class PatternFileReader {
   }
 
   private static Optional<HolePattern> centres(Section section, String name) {
-    Optional<List<Point>> centres = Points.points(section, "centres");
+    Optional<List<Point>> centres = HolePlaces.read(section, "centres");
     if (centres.isEmpty()) {
       return Optional.empty();
     }

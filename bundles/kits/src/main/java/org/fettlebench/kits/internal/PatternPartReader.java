@@ -91,7 +91,7 @@ final class PatternPartReader {
   }
 
   private static List<Hole> measured(Section section, boolean tapped, Optional<Length> hole) {
-    Optional<List<Point>> centres = Points.points(section, "measured");
+    Optional<List<Point>> centres = HolePlaces.read(section, "measured");
     Optional<String> side = side(section);
     List<Optional<Length>> diameters = diameters(section, tapped, centres.map(List::size));
     List<Hole> holes = new ArrayList<>();

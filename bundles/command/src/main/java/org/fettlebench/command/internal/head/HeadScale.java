@@ -35,7 +35,7 @@ public final class HeadScale implements Command {
   /** Threads so near in diameter stand in for one another: common practice, no source. */
   private static final double NEAR = 0.2;
 
-  private static final int MOST = 12;
+  private static final int MOST_OTHERS = 8;
   private static final Usage USAGE =
       Usage.of(
               "head scale",
@@ -67,10 +67,7 @@ public final class HeadScale implements Command {
     ScrewThread model = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
     double oneTo = scale(call);
     Head full = full(call, model, oneTo);
-    List<ScaleLook> looks =
-        Refusals.ask(() -> ScaleLook.ranked(candidates(model), full, oneTo)).stream()
-            .limit(MOST)
-            .toList();
+    List<ScaleLook> looks = Refusals.ask(() -> looks(model, full, oneTo));
     Object data =
         Data.of(
             "thread", model.designation(),
@@ -127,16 +124,22 @@ public final class HeadScale implements Command {
         .threads();
   }
 
-  /** Heads of the thread itself and of those near it in diameter. */
-  private List<Head> candidates(ScrewThread model) {
+  /** All heads of the thread itself, and the nearest of threads near it in diameter. */
+  private List<ScaleLook> looks(ScrewThread model, Head full, double oneTo) {
     double major = model.major().millimetres();
-    List<Head> all = new ArrayList<>(heads.forThread(model));
-    threads.series().stream()
-        .flatMap(series -> series.threads().stream())
-        .filter(other -> !other.designation().equals(model.designation()))
-        .filter(other -> Math.abs(other.major().millimetres() / major - 1) <= NEAR)
-        .forEach(other -> all.addAll(heads.forThread(other)));
-    return all.stream().distinct().toList();
+    List<Head> near =
+        threads.series().stream()
+            .flatMap(series -> series.threads().stream())
+            .filter(other -> !other.designation().equals(model.designation()))
+            .filter(other -> Math.abs(other.major().millimetres() / major - 1) <= NEAR)
+            .flatMap(other -> heads.forThread(other).stream())
+            .distinct()
+            .toList();
+    List<Head> shown = new ArrayList<>(heads.forThread(model));
+    ScaleLook.ranked(near, full, oneTo).stream()
+        .limit(MOST_OTHERS)
+        .forEach(look -> shown.add(look.head()));
+    return ScaleLook.ranked(shown, full, oneTo);
   }
 
   private static String text(

@@ -79,7 +79,8 @@ public final class JointEdge implements Command {
   private List<Line> lines(Call call, ScrewThread thread, double holeMm) {
     double major = thread.major().millimetres();
     List<Line> lines = new ArrayList<>();
-    for (EdgeRule rule : rules.rules()) {
+    List<EdgeRule> holding = rules.rules().stream().filter(r -> r.holdsFor(major)).toList();
+    for (EdgeRule rule : holding) {
       double least = rule.leastMm(major, holeMm, thread.pitch().millimetres());
       lines.add(new Line(rule.what(), rule.to(), least, rule.source(), here(call, rule.to())));
     }

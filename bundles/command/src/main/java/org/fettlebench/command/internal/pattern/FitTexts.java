@@ -44,7 +44,9 @@ final class FitTexts {
       text.add("  - " + said(cure, unit));
     }
     if (!fit.cures().isEmpty()) {
-      text.add("Directions are anticlockwise from x, as seen from above with the parts together.");
+      text.add(
+          "Directions are anticlockwise from x as seen from above, each part as it was measured;"
+              + " looking at it from below, take 180 degrees less the figure.");
       text.add(Cautions.DRILLING);
     }
     return String.join("\n", text);

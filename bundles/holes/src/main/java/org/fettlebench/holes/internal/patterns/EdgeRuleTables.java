@@ -77,6 +77,7 @@ public final class EdgeRuleTables implements EdgeRules {
         fastener,
         hole,
         pitches,
+        row.length("above_in").map(Length::millimetres).orElse(0.0),
         row.source());
   }
 
