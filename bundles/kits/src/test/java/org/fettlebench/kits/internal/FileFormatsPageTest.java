@@ -14,6 +14,7 @@ import org.fettlebench.club.Goods;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.kits.Kit;
+import org.fettlebench.kits.PatternFile;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
 import org.fettlebench.tooling.ClearanceFit;
@@ -56,6 +57,16 @@ class FileFormatsPageTest {
   }
 
   @Test
+  void thePatternExampleIsReadWhole() {
+    PatternFile file = Bench.FILES.readPattern("example", examples().get(2));
+    assertEquals("4 BA", file.fastener());
+    assertEquals(6, file.question(100, 1).pattern().centres().size());
+    assertTrue(file.question(100, 1).fixed());
+    assertEquals(new Point(0.05, 18.04), file.upper().measured().get(1).centre());
+    assertEquals(0.03, file.lower().placing().orElseThrow().sigmaPerAxisMm());
+  }
+
+  @Test
   void theSeatExampleIsReadWhole() {
     SeatQuestion question = Bench.FILES.readSeat("example", examples().get(1));
     assertEquals("gland boss", question.seat().name());
@@ -67,7 +78,7 @@ class FileFormatsPageTest {
 
   @Test
   void theStockExampleIsReadWhole() {
-    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(2));
+    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(3));
     assertEquals(7, receipts.size());
     assertEquals("2 BA hexagon screw x 1/2 in, steel", receipts.get(0).goods().name());
     assertEquals(Optional.of(10), receipts.get(0).lowMark());
@@ -81,6 +92,6 @@ class FileFormatsPageTest {
   void allExamplesAreHere() {
     Matcher none = EXAMPLE.matcher("");
     assertTrue(!none.find());
-    assertEquals(3, examples().size());
+    assertEquals(4, examples().size());
   }
 }
