@@ -2,8 +2,11 @@ package org.fettlebench.desktop.threads.internal.folds;
 
 import java.util.List;
 import java.util.function.BiConsumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.threads.internal.sheet.Fold;
 import org.fettlebench.desktop.widgets.Layouts;
@@ -60,7 +63,8 @@ public final class NearFold {
           desk.look(),
           pair.second().designation(),
           () -> compare.accept(pair.first().designation(), pair.second().designation()));
-      Layouts.text(line, desk.look(), pair.kind().words());
+      Label words = Layouts.text(line, desk.look(), pair.kind().words());
+      ((GridData) words.getLayoutData()).verticalAlignment = SWT.CENTER;
     }
     if (shown.isEmpty()) {
       Layouts.text(fold.body(), desk.look(), "No thread of the series enabled comes near enough.");

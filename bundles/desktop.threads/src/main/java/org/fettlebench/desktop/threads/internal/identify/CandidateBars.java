@@ -26,6 +26,7 @@ import org.fettlebench.threads.identify.Candidate;
 /** Ranked names with bars of their likelihood; a click or the arrow keys choose one. */
 final class CandidateBars extends Canvas {
   private static final int PAD = 6;
+  private static final int FEW = 5;
   private static final double LARGE = 1.3;
 
   private final Desk desk;
@@ -187,6 +188,6 @@ final class CandidateBars extends Canvas {
 
   /** Fewer rows in large letters, so that the drawing below keeps its room. */
   private int rows() {
-    return desk.look().scale() > LARGE ? Identified.MOST / 2 : Identified.MOST;
+    return desk.look().scale() > LARGE ? FEW : Identified.MOST;
   }
 }
