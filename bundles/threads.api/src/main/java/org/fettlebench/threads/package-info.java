@@ -73,7 +73,7 @@
  * that do; one table of each is used, with the standard as its id. Their headers tell the columns.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.threads;
 
 import org.osgi.annotation.bundle.Export;

@@ -41,4 +41,15 @@ public interface MeasuringWires {
    *     half and twice the thread's own effective diameter
    */
   OverWires effective(ScrewThread thread, Length wire, Length overWires);
+
+  /**
+   * Returns by how much the anvils' force makes the measurement over three wires read small: the
+   * give where wires and flanks touch. That of the wires against flat anvils is not in it, since
+   * wires are measured so too.
+   *
+   * @param forceN between the anvils, above 0 to 100 newtons
+   * @param modulusGpa Young's modulus of screw and wires, 10 to 700; Poisson's ratio 0.3 is assumed
+   * @throws MeasureException if the wire does not fit the thread, or a figure is outside its range
+   */
+  WireGive give(ScrewThread thread, Length wire, double forceN, double modulusGpa);
 }

@@ -13,12 +13,17 @@
  *       memory).
  * </ul>
  *
- * <p>Nothing is corrected for the pressure of the anvils; {@code MeasuringWires} says so in its
- * notes. Lengths in and out are {@link org.fettlebench.measure.Length}s; what is calculated is
- * rounded once, to 1 nm.
+ * <p>{@code over} and {@code effective} correct nothing for the pressure of the anvils and say so
+ * in their notes; {@code give} tells that correction apart. A wire of radius w/2 lies across a
+ * flank that is curved round the screw with the radius E / (2 sin a); of the force P each flank of
+ * the one wire carries P / (2 sin a), each of the two opposite half of that; Hertz's contact of
+ * crossed bars gives the approach, of which 1 / sin a comes to the measurement.
+ *
+ * <p>Lengths in and out are {@link org.fettlebench.measure.Length}s; what is calculated is rounded
+ * once, to 1 nm.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.fettlebench.threads.wires;
 
 import org.osgi.annotation.bundle.Export;

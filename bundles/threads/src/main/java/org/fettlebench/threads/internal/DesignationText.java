@@ -20,7 +20,7 @@ final class DesignationText {
   private static final Pattern NUMBER_SIGN =
       Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
   private static final Pattern WORDS_WITHOUT_WEIGHT =
-      Pattern.compile("(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size)(?![a-z])");
+      Pattern.compile("(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size|pitch)(?![a-z])");
   // Behind a letter only one digit belongs to the size: G1 1/4, but not in a series named FINE32.
   private static final Pattern MIXED_NUMBER =
       Pattern.compile("((?<![a-z\\d])\\d{1,3}|(?<=[a-z])\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)");
@@ -77,7 +77,7 @@ final class DesignationText {
         case '\u2033', '\u201c', '\u201d', '"', '\'' -> plain.append(' ');
         case '\u2044' -> plain.append('/');
         case '\u2116' -> plain.append('#');
-        case '\u00a0', '\u2009', '\u202f' -> plain.append(' ');
+        case '\u00a0', '\u2009', '\u202f', '(', ')' -> plain.append(' ');
         default -> plain.append(openFraction(sign));
       }
     }

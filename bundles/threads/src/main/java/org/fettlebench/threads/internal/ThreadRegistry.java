@@ -52,9 +52,6 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   private static final int MOST_KEPT = 2_000;
 
-  /** What the series made by rule follow, as the listed Unified series do. */
-  private static final String UNIFIED_RULE = "ASME B1.1 2B";
-
   private final Tables tables;
   private final BiConsumer<Table, RuntimeException> faulty;
   private Snapshot snapshot;
@@ -94,7 +91,10 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   @Override
   public Optional<ScrewThread> find(String designation) {
-    return read(designation).map(ThreadCall::thread);
+    // Whoever asks for a thread alone must not lose a hand or a length unawares.
+    return read(designation)
+        .filter(call -> !call.leftHand() && call.length().isEmpty())
+        .map(ThreadCall::thread);
   }
 
   @Override
@@ -114,12 +114,43 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
     return known;
   }
 
+  /** As written; else without a hand; else without a length behind it. */
   private static Optional<ThreadCall> read(String designation, DesignationIndex index) {
+    Optional<ThreadCall> plain = readPlain(designation, index);
+    if (plain.isPresent()) {
+      return plain;
+    }
+    CallText text = CallText.of(designation);
+    Optional<ThreadCall> handed =
+        text.hand() ? readPlain(text.rest(), index) : Optional.<ThreadCall>empty();
+    if (handed.isPresent()) {
+      return handed.map(
+          call ->
+              new ThreadCall(call.thread(), call.threadClass(), text.leftHand(), Optional.empty()));
+    }
+    return text.length()
+        .flatMap(
+            behind ->
+                readPlain(behind.thread(), index)
+                    .flatMap(
+                        call ->
+                            behind
+                                .of(call.thread())
+                                .map(
+                                    length ->
+                                        new ThreadCall(
+                                            call.thread(),
+                                            call.threadClass(),
+                                            text.leftHand(),
+                                            Optional.of(length)))));
+  }
+
+  private static Optional<ThreadCall> readPlain(String designation, DesignationIndex index) {
     ClassText parted = DesignationText.parted(designation);
     String key = DesignationText.keyOf(parted.thread());
     return index
         .find(key)
-        .or(() -> UnifiedByRule.find(key))
+        .or(() -> ThreadsByRule.find(key))
         .map(thread -> new ThreadCall(thread, parted.threadClass()));
   }
 
@@ -172,8 +203,9 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
     }
     // A stable sort: series without an order, such as a club's, stay behind and as they came.
     held.sort(Comparator.comparingInt(HeldSeries::order));
-    Map<String, String> rules = new HashMap<>(Map.of("UN", UNIFIED_RULE, "UNS", UNIFIED_RULE));
+    Map<String, String> rules = new HashMap<>();
     held.forEach(one -> one.limits().ifPresent(r -> rules.putIfAbsent(one.series().id(), r)));
+    ThreadsByRule.LIMITS.forEach(rules::putIfAbsent);
     List<Table> sound = limitTables();
     List<Table> all = new ArrayList<>(sound);
     LimitRules.KINDS.stream()

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -136,7 +139,7 @@ class DesignationTest {
         "BA",
         "26 BA",
         "M6.5",
-        "M6x0.8",
+        "M6x0.33",
         "1/4-21",
         "1/4",
         "22",
@@ -154,6 +157,32 @@ class DesignationTest {
       })
   void findsNothingWhereNothingOrTooMuchFits(String typed) {
     assertEquals("nothing", found(typed));
+  }
+
+  /** The hand and the length are told, or the text is not understood: never dropped. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "/designations.csv", delimiter = '|', quoteCharacter = '~')
+  void readsWhatIsWrittenAroundAThread(
+      String typed, String designation, String threadClass, String hand, String length) {
+    Optional<ThreadCall> call = OurThreads.THREADS.read(typed);
+    assertEquals(
+        String.join("|", designation, shown(threadClass), shown(hand), shown(length)),
+        call.map(
+                read ->
+                    String.join(
+                        "|",
+                        read.thread().designation(),
+                        read.threadClass().orElse(""),
+                        read.leftHand() ? "LH" : "",
+                        read.length().map(Length::toString).orElse("")))
+            .orElse("nothing|||"));
+    assertEquals(
+        call.filter(read -> !read.leftHand() && read.length().isEmpty()).map(ThreadCall::thread),
+        OurThreads.THREADS.find(typed));
+  }
+
+  private static String shown(String cell) {
+    return cell == null ? "" : cell;
   }
 
   @Test

@@ -118,7 +118,7 @@ final class BatchRun {
       }
       BatchRow row = new BatchRow(in.places(), came);
       ThreadCall called = called(row);
-      line.text(called.thread().designation());
+      line.text(called.designation());
       for (BatchFigure figure : figures) {
         figure.write(called, row, line);
       }

@@ -64,11 +64,19 @@ public final class ThreadLimitsCommand implements Command {
     } catch (MeasureException refused) {
       throw new CommandException(refused.getMessage());
     }
+    List<String> texts = new ArrayList<>();
+    limits.forEach(one -> texts.add(text(one, call.unit())));
+    List<String> around = ThreadWords.around(called);
+    around.forEach(note -> texts.add("  note: " + note));
     return Reply.done(
-        limits.stream().map(one -> text(one, call.unit())).collect(Collectors.joining("\n\n")),
+        String.join("\n\n", texts),
         Data.of(
             "designation",
-            called.thread().designation(),
+            called.designation(),
+            "leftHand",
+            called.leftHand(),
+            "lengthMm",
+            called.length().map(Data::mm),
             "class",
             threadClass,
             "limits",

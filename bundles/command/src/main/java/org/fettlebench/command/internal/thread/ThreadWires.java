@@ -38,6 +38,10 @@ public final class ThreadWires implements Command {
               "thread wires 2 BA --wire 0.45mm --over 4.72mm")
           .needsMany("DESIGNATION", "such as M6-6g, 2 BA, \"1/4-20 UNC-2A\"")
           .option("--wire", "LENGTH", "diameter of the wires, or drill shanks")
+          .option("--held", "LIST", "wires at hand, such as 0.5mm,0.62mm: the best of them is taken")
+          .flag("--from-drills", "takes the best of the shanks of the drills that the club holds")
+          .option("--force", "NEWTONS", "measuring force of the anvils: the wires' give is corrected")
+          .option("--modulus", "GPA", "elastic modulus of screw and wires; 207, steel, if not said")
           .option("--over", "LENGTH", "measured over three wires: the effective diameter is told")
           .option("--effective", "LENGTH", "effective diameter to measure for; else the basic one")
           .option("--class", "CLASS", "for its limits over wires; the usual one if not said");

@@ -82,6 +82,16 @@ public final class ThreadWords {
     return words.subList(from, end);
   }
 
+  /** Returns what was written around the thread and does not change its figures. */
+  static List<String> around(ThreadCall called) {
+    List<String> around = new ArrayList<>();
+    if (called.leftHand()) {
+      around.add("left-hand; the figures are those of the right-hand thread");
+    }
+    called.length().ifPresent(length -> around.add("a length of " + length + " stands behind it"));
+    return around;
+  }
+
   /** Returns what is told of words that name no thread, with the nearest threads. */
   static CommandException unknown(Threads threads, String typed) {
     String near =

@@ -4,10 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
+import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Standing;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 import org.fettlebench.threads.wires.MeasuringWires;
 import org.fettlebench.threads.wires.OverWires;
+import org.fettlebench.threads.wires.WireGive;
 import org.fettlebench.threads.wires.WireSizes;
 import org.osgi.service.component.annotations.Component;
 
@@ -18,6 +21,19 @@ public final class WireService implements MeasuringWires {
       List.of(
           "three wires of one size; single-start thread of its form's full angle",
           "helix correction (w/2) tan^2 s cos a cot a, from memory; none for the anvils' pressure");
+
+  private static final Source PRESSURE =
+      new Source(
+          "Hertz's contact of crossed bars (K. L. Johnson, Contact Mechanics, 1985, chapter 4)",
+          Standing.FROM_MEMORY);
+
+  private static final List<String> PRESSURE_NOTES =
+      List.of(
+          "screw and wires of one material, Poisson's ratio 0.3; clean flanks",
+          "the give of the wires against the anvils is not in it: wires are measured between flats"
+              + " too");
+
+  private static final double POISSON = 0.3;
 
   @Override
   public WireSizes sizes(ThreadForm form, Length pitch) {
@@ -67,6 +83,27 @@ public final class WireService implements MeasuringWires {
     }
     double helix = wires.helixCorrection(p, w, effective);
     return new OverWires(wire, overWires, mm(effective), mm(helix), NOTES);
+  }
+
+  @Override
+  public WireGive give(ScrewThread thread, Length wire, double forceN, double modulusGpa) {
+    fits(thread, wire);
+    if (!(forceN > 0 && forceN <= 100)) {
+      throw new MeasureException("measuring force " + forceN + " N is outside above 0 to 100 N");
+    }
+    if (!(modulusGpa >= 10 && modulusGpa <= 700)) {
+      throw new MeasureException("modulus " + modulusGpa + " GPa is outside 10 to 700 GPa");
+    }
+    double sine = Math.sin(WireGeometry.of(thread.form()).halfAngle());
+    double flankRadius = thread.effective().millimetres() / (2 * sine);
+    double modulus = modulusGpa * 1000 / (2 * (1 - POISSON * POISSON));
+    double give = 0;
+    for (double force : new double[] {forceN, forceN / 2}) {
+      give +=
+          HertzContact.approachMm(force / (2 * sine), wire.millimetres() / 2, flankRadius, modulus)
+              / sine;
+    }
+    return new WireGive(mm(give), PRESSURE, PRESSURE_NOTES);
   }
 
   private void fits(ScrewThread thread, Length wire) {
