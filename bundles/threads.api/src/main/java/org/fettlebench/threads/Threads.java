@@ -29,9 +29,12 @@ public interface Threads {
    *       UNC} is number 1; {@code 10-32} can only be number 10;
    *   <li>a size that fits several threads of one series, such as {@code 3/8 ME} or {@code M8
    *       fine}, is not found: {@link #near} lists them;
-   *   <li>a Unified size that no series lists is made by rule where the designation says UN (with
-   *       4, 6, 8, 12, 16, 20, 28 or 32 threads per inch) or UNS: {@code 15/16-12 UN}, {@code
-   *       #10-28 UNS};
+   *   <li>a thread that no series lists is made by rule where the designation says form, diameter
+   *       and pitch: UN (with 4, 6, 8, 12, 16, 20, 28 or 32 threads per inch), UNS, M with a pitch
+   *       of the general plan, Whit, BA form (in millimetres): {@code 15/16-12 UN}, {@code .300-24
+   *       UNS}, {@code M13x1}, {@code 1/4 x 36 Whit}, {@code 4.7 x 0.81 BA form};
+   *   <li>a left hand or a length behind it is not dropped: such a text is not found here, {@link
+   *       #read} tells both;
    *   <li>of two series that write a thread alike, the first in the order of {@link #series}.
    * </ul>
    */
@@ -40,7 +43,10 @@ public interface Threads {
   /**
    * Finds a thread as {@link #find} does and keeps the class written behind it, in the standard's
    * own writing: {@code M6 - 6G} gives {@code 6G}, {@code 1/4-20unc-2b} gives {@code 2B}, {@code
-   * 1/4 BSW Medium} gives {@code medium}. Only in metric classes do capitals matter.
+   * 1/4 BSW Medium} gives {@code medium}. Only in metric classes do capitals matter. A hand ({@code
+   * LH}, {@code left hand}) and the length of a screw ({@code M6 x 20}, {@code 2 BA x 1/2}) are
+   * told with it; a length is one from half the diameter to a hundred diameters, in inches where
+   * the thread counts in inches or is BA, unless it names its unit.
    */
   default Optional<ThreadCall> read(String designation) {
     return find(designation).map(thread -> new ThreadCall(thread, Optional.empty()));

@@ -73,7 +73,12 @@ public final class AllCommands {
       new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
       new ThreadBatch(
           Providers.THREADS, Providers.THREAD_CLASSES, Providers.STRENGTH, Providers.WIRES),
-      new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
+      new ThreadWires(
+          Providers.THREADS,
+          Providers.THREAD_CLASSES,
+          Providers.WIRES,
+          Providers.DRILLS,
+          club.stock()),
       new MaterialList(Providers.MATERIALS),
       new ThreadIdentify(Providers.IDENTIFIER),
       new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER),

@@ -166,7 +166,7 @@ class ThreadBatchTest {
   void theAnswerGoesToAFileAndItsCountIsTold(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("answer.csv");
     Answer answer =
-        answer("designation\nM6\nM6x9\n", "--out", file.toString(), "--json", "--progress");
+        answer("designation\nM6\nM6x0.33\n", "--out", file.toString(), "--json", "--progress");
     assertEquals(1, answer.status());
     String told = answer.out().replaceAll("\\s", "");
     assertTrue(told.contains("\"rows\":2,\"refused\":1"), told);

@@ -2,11 +2,17 @@ package org.fettlebench.command.internal.thread;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.fettlebench.club.Stock;
+import org.fettlebench.club.StockLine;
+import org.fettlebench.command.internal.FreshClub;
 import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
@@ -20,10 +26,32 @@ class ThreadFiguresTest {
       new Session(
           new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
           new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
-          new ThreadWires(Providers.THREADS, Providers.THREAD_CLASSES, Providers.WIRES),
+          new ThreadWires(
+              Providers.THREADS,
+              Providers.THREAD_CLASSES,
+              Providers.WIRES,
+              Providers.DRILLS,
+              drawer()),
           new MaterialList(Providers.MATERIALS),
           new ThreadIdentify(Providers.IDENTIFIER),
           new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER));
+
+  private static Stock drawer() {
+    Stock stock = mock(Stock.class);
+    when(stock.lines()).thenReturn(List.of(drill(0.5), drill(0.55), drill(0.6), drill(2)));
+    return stock;
+  }
+
+  private static StockLine drill(double mm) {
+    return new StockLine(
+        1,
+        FreshClub.drill(mm + " mm", mm),
+        "Stand",
+        StockLine.Condition.GOOD,
+        3,
+        List.of(),
+        Optional.empty());
+  }
 
   private Map<String, Object> data(String typed) throws IOException {
     Answer answer = session.type((typed + " --json").split(" "));
@@ -197,5 +225,60 @@ class ThreadFiguresTest {
     assertTrue(answer.err().contains(words), answer.err());
     assertEquals("", answer.out());
     assertEquals(List.of(), session.reported());
+  }
+
+  /**
+   * Best wire for M6: 0.57735 mm (p / (2 cos 30 degrees)); the shank of 0.6 mm is nearest to it.
+   */
+  @Test
+  void theBestOfTheDrillsThatAreHeld() throws IOException {
+    Map<String, Object> data = data("thread wires M6 --from-drills");
+    assertEquals(0.6, number(data, "wireMm"), 0);
+    assertEquals(List.of(0.6, 0.55), at(data, "fittingWiresMm"));
+  }
+
+  @Test
+  void theBestOfTheWiresThatAreNamedBothWays() throws IOException {
+    Map<String, Object> over = data("thread wires M6 --held 0.51mm,0.58mm,9mm --effective 5.3mm");
+    assertEquals(0.58, number(over, "wireMm"), 0);
+    Map<String, Object> back =
+        data("thread wires M6 --held 0.58mm --over " + number(over, "overWiresMm") + "mm");
+    assertEquals(5.3, number(back, "effectiveMm"), 2e-6);
+  }
+
+  /** What is pressed together reads small, so the same reading means a larger screw. */
+  @Test
+  void theForceOfTheAnvilsIsGivenBack() throws IOException {
+    Map<String, Object> light = data("thread wires M6 --wire 0.58mm --over 6.2mm");
+    Map<String, Object> pressed = data("thread wires M6 --wire 0.58mm --over 6.2mm --force 10");
+    double give = number(pressed, "pressureMm");
+    assertTrue(give > 0.001 && give < 0.005, give + " mm");
+    assertEquals(6.2, number(pressed, "overWiresMm"), 1e-9);
+    assertEquals(number(light, "effectiveMm") + give, number(pressed, "effectiveMm"), 5e-6);
+    assertEquals(
+        number(light, "leastOverWiresMm") - give, number(pressed, "leastOverWiresMm"), 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "thread wires M6 --held 3mm,4mm|none of 2 wires fits M6: take wires of 0.505",
+        "thread wires M60 --from-drills|none of 4 sizes of drills held fits M60: take wires of",
+        "thread wires M6 --held 0.6mm --wire 0.6mm|say one of --wire, --held and --from-drills",
+        "thread wires M6 --over 6mm|say which wires",
+        "thread wires M6 --wire 0.6mm --force 0|--force",
+      })
+  void wiresThatCannotBe(String typed, String told) {
+    Answer answer = session.type(typed.split(" "));
+    assertEquals(2, answer.status());
+    assertTrue(answer.err().contains(told), answer.err());
+  }
+
+  @Test
+  void theHandAndTheLengthAreTold() {
+    Answer answer = session.type("thread", "limits", "M6", "x", "1", "x", "20", "LH");
+    assertTrue(answer.out().contains("note: left-hand; the figures are"), answer.out());
+    assertTrue(answer.out().contains("note: a length of 20 mm stands behind it"), answer.out());
   }
 }
