@@ -1,0 +1,67 @@
+package org.fettlebench.holes.internal.chance;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fettlebench.fits.ErrorLaw;
+import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.PositionLaw;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.holes.chance.Aim;
+import org.fettlebench.holes.chance.Chance;
+import org.fettlebench.holes.chance.Chances;
+import org.fettlebench.holes.chance.MethodChance;
+import org.fettlebench.measure.Point;
+import org.osgi.service.component.annotations.Component;
+
+/** Chances over the allowed centres of a seat. */
+@Component(service = Chances.class)
+public final class ChanceService implements Chances {
+  /** What integration neglects, as {@link PositionLaw} says it: without and with a circle. */
+  private static final double NEGLECTED = 1e-6;
+
+  private static final double NEGLECTED_WITH_CIRCLE = 2e-4;
+
+  private final SimulationService simulations = new SimulationService();
+
+  @Override
+  public Chance within(List<SeatAnswer.Region> allowed, Point aimed, PositionLaw law) {
+    double neglected = allowed.isEmpty() ? 0 : neglected(law);
+    return new Chance(law.chanceWithin(allowed, aimed), neglected, 0);
+  }
+
+  private static double neglected(PositionLaw law) {
+    boolean circle =
+        law.parts().stream().map(PositionLaw.Part::law).anyMatch(ErrorLaw.Circle.class::isInstance);
+    return circle ? NEGLECTED_WITH_CIRCLE : NEGLECTED;
+  }
+
+  @Override
+  public Chance simulated(List<SeatAnswer.Region> allowed, Point aimed, PositionLaw law, Aim aim) {
+    Inside inside = new Inside(allowed);
+    return simulations.chance(new Landing(law, aimed, inside), aim);
+  }
+
+  @Override
+  public List<MethodChance> each(SeatAnswer answer, List<HoleMethod> methods) {
+    Point intended = answer.question().seat().intended();
+    return methods.stream()
+        .map(
+            method ->
+                new MethodChance(
+                    method,
+                    within(answer.allowed(), intended, method.law()),
+                    within(answer.allowed(), answer.best(), method.law())))
+        .toList();
+  }
+
+  @Override
+  public Optional<MethodChance> leastCareful(List<MethodChance> chances, double asked) {
+    if (!(asked > 0 && asked < 1)) {
+      throw new IllegalArgumentException("asked chance " + asked + " is outside 0 to 1");
+    }
+    return chances.stream()
+        .filter(each -> each.atIntended().value() >= asked)
+        .max(Comparator.comparingDouble(each -> each.method().sigmaPerAxisMm()));
+  }
+}
