@@ -2,7 +2,9 @@ package org.fettlebench.fits;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.fettlebench.tables.Source;
+import org.fettlebench.tables.Standing;
 
 /**
  * A way of placing a hole.
@@ -78,6 +80,13 @@ public record HoleMethod(
         + ", "
         + share
         + " % of holes"
-        + source.doubt().map(words -> " (" + words + ")").orElse("");
+        + standing().map(words -> " (" + words + ")").orElse("");
+  }
+
+  /** What was measured hole by hole is told with the number of holes. */
+  private Optional<String> standing() {
+    boolean measured =
+        source.standing() == Standing.MEASURED && source.citation().startsWith("measured by ");
+    return measured ? Optional.of(source.citation()) : source.doubt();
   }
 }

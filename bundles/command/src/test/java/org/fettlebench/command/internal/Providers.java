@@ -3,6 +3,12 @@ package org.fettlebench.command.internal;
 import static org.mockito.Mockito.mock;
 
 import org.fettlebench.fasteners.HeadSinks;
+import org.fettlebench.kits.internal.ClubMethodsService;
+import org.fettlebench.kits.ClubMethods;
+import org.fettlebench.holes.chance.MethodEstimates;
+import org.fettlebench.holes.chance.Chances;
+import org.fettlebench.holes.internal.chance.EstimateService;
+import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fasteners.internal.SinkService;
@@ -136,9 +142,18 @@ public final class Providers {
   public static final StockFiles STOCK_FILES =
       new StockFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
 
+  /** Chances over seats. */
+  public static final Chances CHANCES = new ChanceService();
+
+  /** What measured errors say. */
+  public static final MethodEstimates ESTIMATES = new EstimateService();
+
+  /** Methods as the club measured them. */
+  public static final ClubMethods CLUB_METHODS = new ClubMethodsService(METHODS, ESTIMATES);
+
   /** The kit check. */
   public static final KitCheck KIT_CHECK =
-      new KitCheckService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, Providers::failed);
+      new KitCheckService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, CHANCES, ESTIMATES, Providers::failed);
 
   /** The wording of kit reports. */
   public static final KitReports KIT_REPORTS = new KitReportsService();

@@ -1,5 +1,6 @@
 package org.fettlebench.demo.internal;
 
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -21,6 +22,7 @@ import org.osgi.service.component.annotations.Reference;
 public class DemoCheckCommand implements Command {
   private final DemoClub demo;
   private final Stock stock;
+  private final MeasuredErrors errors;
   private final KitFiles files;
   private final KitCheck check;
   private final KitReports reports;
@@ -30,11 +32,13 @@ public class DemoCheckCommand implements Command {
   public DemoCheckCommand(
       @Reference DemoClub demo,
       @Reference Stock stock,
+      @Reference MeasuredErrors errors,
       @Reference KitFiles files,
       @Reference KitCheck check,
       @Reference KitReports reports) {
     this.demo = demo;
     this.stock = stock;
+    this.errors = errors;
     this.files = files;
     this.check = check;
     this.reports = reports;
@@ -60,7 +64,7 @@ public class DemoCheckCommand implements Command {
     }
     KitReport report =
         check.check(
-            files.readKit(DemoFiles.KIT.file(), DemoFiles.KIT.text()), new Holdings(stock.lines()));
+            files.readKit(DemoFiles.KIT.file(), DemoFiles.KIT.text()), new Holdings(stock.lines(), errors.all()));
     return Reply.of(report.wanting(), reports.text(report, call.unit()), reports.data(report));
   }
 }

@@ -2,6 +2,8 @@ package org.fettlebench.demo.internal;
 
 import static org.mockito.Mockito.mock;
 
+import org.fettlebench.holes.internal.chance.EstimateService;
+import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
@@ -39,6 +41,6 @@ record Bench(KitFiles kitFiles, StockFiles stockFiles, KitCheck check) {
     return new Bench(
         new KitFilesService(threads, heads, drills, holes, methods, seats),
         new StockFilesService(threads, heads, drills, holes, methods, seats),
-        new KitCheckService(threads, heads, drills, holes, methods, seats, NO_FAULTS));
+        new KitCheckService(threads, heads, drills, holes, methods, seats, new ChanceService(), new EstimateService(), NO_FAULTS));
   }
 }

@@ -1,5 +1,8 @@
 package org.fettlebench.holes.chance;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
  * A chance, and how far it may be out.
  *
@@ -22,5 +25,24 @@ public record Chance(double value, double standardError, long trials) {
       throw new IllegalArgumentException(
           "chance " + value + ": standard error " + standardError + " of " + trials + " trials");
     }
+  }
+
+  /**
+   * Returns the chance in words, to a tenth of a per cent: {@code 97.3 %}. What is not quite
+   * nothing or certainty is not rounded to it: {@code under 0.1 %}, {@code over 99.9 %}.
+   */
+  public String percent() {
+    if (value < 0.001 && value > 1e-9) {
+      return "under 0.1 %";
+    }
+    if (value > 0.999 && value < 1 - 1e-9) {
+      return "over 99.9 %";
+    }
+    return BigDecimal.valueOf(value)
+            .movePointRight(2)
+            .setScale(1, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
   }
 }

@@ -7,6 +7,7 @@ import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Holdings;
 import org.fettlebench.kits.Joint;
@@ -31,13 +32,15 @@ final class Examiner {
   private static final double POINT_ANGLE_DEGREES = 118;
 
   private final Trade trade;
+  private final Odds odds;
   private final Kit kit;
   private final Holdings holdings;
   private final ToolRack rack;
   private final RuleBook rules;
 
-  Examiner(Trade trade, Kit kit, Holdings holdings, RuleBook rules) {
+  Examiner(Trade trade, Odds odds, Kit kit, Holdings holdings, RuleBook rules) {
     this.trade = trade;
+    this.odds = odds;
     this.kit = kit;
     this.holdings = holdings;
     this.rack = new ToolRack(trade, holdings.lines());
@@ -73,7 +76,7 @@ final class Examiner {
             .filter(hole -> hole.drilled().isEmpty())
             .flatMap(hole -> rack.clearance(thread, hole.fit()));
     Optional<Head> head = seatedHead(joint, thread);
-    Optional<HoleMethod> method = joint.method().flatMap(trade.methods()::find);
+    Optional<HoleMethod> method = joint.method().flatMap(this::method);
     Optional<SeatAnswer> seat =
         head.flatMap(each -> seat(joint, each, method, hole(joint, thread, clearance)));
     JointCase known =
@@ -93,6 +96,11 @@ final class Examiner {
             percent);
     List<Fetch> taps = joint.tapped().map(hole -> rack.taps(thread, hole)).orElse(List.of());
     return new Exam(joint, Optional.of(known), tapping, clearance, taps, rules.look(known));
+  }
+
+  /** Returns a method as the club's own errors have made it, or as the tables have it. */
+  private Optional<HoleMethod> method(String id) {
+    return odds.methods().find(id, holdings.errors()).map(MethodEstimate::now);
   }
 
   private PercentWanted percent(Joint.TappedHole hole) {

@@ -5,6 +5,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.holes.chance.Chances;
+import org.fettlebench.holes.chance.MethodEstimates;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Holdings;
 import org.fettlebench.kits.Joint;
@@ -26,11 +28,13 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 @Component
 public class KitCheckService implements KitCheck {
   private final Trade trade;
+  private final Odds odds;
   private final Faults faults;
   private final List<JointRule> added = new CopyOnWriteArrayList<>();
 
   /** Takes what the check asks. */
   @Activate
+  @SuppressWarnings("checkstyle:ParameterNumber")
   public KitCheckService(
       @Reference Threads threads,
       @Reference Heads heads,
@@ -38,8 +42,11 @@ public class KitCheckService implements KitCheck {
       @Reference HoleChooser holes,
       @Reference HoleMethods methods,
       @Reference Seats seats,
+      @Reference Chances chances,
+      @Reference MethodEstimates estimates,
       @Reference Faults faults) {
     this.trade = new Trade(threads, heads, drills, holes, methods, seats);
+    this.odds = new Odds(new ClubMethodsService(methods, estimates), chances);
     this.faults = faults;
   }
 
@@ -56,8 +63,8 @@ public class KitCheckService implements KitCheck {
 
   @Override
   public KitReport check(Kit kit, Holdings holdings) {
-    RuleBook rules = new RuleBook(trade.heads(), added, faults);
-    Examiner examiner = new Examiner(trade, kit, holdings, rules);
+    RuleBook rules = new RuleBook(trade.heads(), odds.chances(), added, faults);
+    Examiner examiner = new Examiner(trade, odds, kit, holdings, rules);
     List<Exam> exams = kit.joints().stream().map(joint -> examine(examiner, joint)).toList();
     return new Sharing(trade, kit, holdings, exams, faults).report();
   }

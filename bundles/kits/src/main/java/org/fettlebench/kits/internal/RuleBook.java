@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.fettlebench.fasteners.Heads;
+import org.fettlebench.holes.chance.Chances;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.JointCase;
 import org.fettlebench.kits.JointRule;
@@ -14,11 +15,11 @@ final class RuleBook {
   private final List<JointRule> rules = new ArrayList<>();
   private final Faults faults;
 
-  RuleBook(Heads heads, List<JointRule> added, Faults faults) {
+  RuleBook(Heads heads, Chances chances, List<JointRule> added, Faults faults) {
     this.faults = faults;
     rules.addAll(
         List.of(
-            new SeatRule(),
+            new SeatRule(chances),
             new LengthRule(heads),
             new ClearanceRule(),
             new TappingRule(),

@@ -2,10 +2,14 @@ package org.fettlebench.kits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
 import org.fettlebench.fits.Verdict;
+import org.fettlebench.holes.chance.Chance;
+import org.fettlebench.holes.chance.Chances;
+import org.fettlebench.holes.chance.MethodChance;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Finding.Weight;
 import org.fettlebench.kits.JointCase;
@@ -16,6 +20,12 @@ import org.fettlebench.measure.Tolerances;
 final class SeatRule implements JointRule {
   static final String NAME = "seat";
 
+  private final Chances chances;
+
+  SeatRule(Chances chances) {
+    this.chances = chances;
+  }
+
   @Override
   public String title() {
     return "does the head sit";
@@ -24,7 +34,7 @@ final class SeatRule implements JointRule {
   @Override
   public List<Finding> look(JointCase joint) {
     List<Finding> findings = new ArrayList<>();
-    joint.seat().ifPresent(answer -> findings.add(verdict(answer)));
+    joint.seat().ifPresent(answer -> findings.add(verdict(answer, chance(joint, answer))));
     if (joint.joint().seat().isPresent() && joint.seat().isEmpty()) {
       findings.add(unanswered(joint));
     }
@@ -44,7 +54,14 @@ final class SeatRule implements JointRule {
         + (note.endsWith(".") ? "" : ".");
   }
 
-  private static Finding verdict(SeatAnswer answer) {
+  private Optional<Chance> chance(JointCase joint, SeatAnswer answer) {
+    return joint
+        .method()
+        .map(method -> chances.each(answer, List.of(method)).get(0))
+        .map(MethodChance::atIntended);
+  }
+
+  private static Finding verdict(SeatAnswer answer, Optional<Chance> chance) {
     Weight weight =
         switch (answer.verdict()) {
           case CLEARS -> Weight.NOTE;
@@ -62,19 +79,28 @@ final class SeatRule implements JointRule {
             + " is to be expected ("
             + answer.question().errorMeans()
             + "). "
+            + chance.map(SeatRule::success).orElse("")
             + governs(answer.governing())
             + best(answer);
-    return new Finding(
-        weight,
-        NAME,
-        sentence,
-        List.of(
-            Say.mm("allowance", answer.allowanceAtIntendedMm()),
-            Say.mm("allowanceAtBest", answer.allowanceAtBestMm()),
-            Say.mm("expectedError", answer.question().expectedErrorMm()),
-            Say.mm("governingDistance", answer.governing().distanceMm()),
-            Say.mm("governingNeeded", answer.governing().neededMm())),
-        answer.question().head().caveat());
+    List<Finding.Figure> figures =
+        new ArrayList<>(
+            List.of(
+                Say.mm("allowance", answer.allowanceAtIntendedMm()),
+                Say.mm("allowanceAtBest", answer.allowanceAtBestMm()),
+                Say.mm("expectedError", answer.question().expectedErrorMm()),
+                Say.mm("governingDistance", answer.governing().distanceMm()),
+                Say.mm("governingNeeded", answer.governing().neededMm())));
+    chance.ifPresent(each -> figures.add(new Finding.Figure("percentChance", percent(each))));
+    return new Finding(weight, NAME, sentence, figures, answer.question().head().caveat());
+  }
+
+  private static String success(Chance chance) {
+    return "The chance that the hole lands where the head sits is " + chance.percent() + ". ";
+  }
+
+  /** To a thousandth of a per cent, which is as exact as it is found. */
+  private static double percent(Chance chance) {
+    return Math.rint(chance.value() * 1e5) / 1e3;
   }
 
   /** Returns a verdict as a verb. */

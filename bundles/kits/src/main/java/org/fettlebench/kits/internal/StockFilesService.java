@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,6 +44,8 @@ public class StockFilesService implements StockFiles {
           "low-mark");
   private static final List<String> NEEDED = List.of("kind", "place", "quantity");
 
+  private static final CsvHead HEAD = new CsvHead("a stock list", COLUMNS, NEEDED);
+
   private final Trade trade;
 
   /** Takes what the names in a list must be known to. */
@@ -69,68 +70,21 @@ public class StockFilesService implements StockFiles {
     FaultList faults = new FaultList(file);
     List<Row> rows = CsvText.rows(TextCheck.check(file, text), faults);
     List<Receipt> receipts = new ArrayList<>();
-    if (!rows.isEmpty() && head(rows.get(0), faults)) {
-      // A spreadsheet leaves rows of nothing but commas behind the last one.
+    if (!rows.isEmpty() && HEAD.check(rows.get(0), faults)) {
       rows.stream()
           .skip(1)
-          .filter(row -> !row.cells().stream().allMatch(cell -> cell.text().isBlank()))
+          .filter(row -> !CsvHead.blank(row))
           .forEach(row -> receipt(rows.get(0), row, faults, receipts));
     }
     faults.throwIfAny();
     return receipts;
   }
 
-  /** Returns whether the columns can be used at all. */
-  private static boolean head(Row head, FaultList faults) {
-    List<String> names = head.cells().stream().map(Cell::text).toList();
-    if (names.stream().noneMatch(COLUMNS::contains)) {
-      faults.add(
-          new FaultList.At(head.line(), 1),
-          String.join(",", names),
-          "is no line of column names with commas between them",
-          "Begin the list with the line " + String.join(",", COLUMNS));
-      return false;
-    }
-    for (Cell cell : head.cells()) {
-      if (!COLUMNS.contains(cell.text())) {
-        faults.add(
-            cell.at(),
-            cell.text(),
-            "is no column of a stock list",
-            Nearest.to(cell.text(), COLUMNS)
-                .map(near -> "Did you mean " + near + "?")
-                .orElse("Known are " + String.join(", ", COLUMNS)));
-      } else if (names.indexOf(cell.text()) != names.lastIndexOf(cell.text())
-          && head.cells().indexOf(cell) != names.indexOf(cell.text())) {
-        faults.add(cell.at(), cell.text(), "is a column already", "Leave one of the two out");
-      }
-    }
-    for (String column : NEEDED) {
-      if (!names.contains(column)) {
-        faults.addMissing(
-            new FaultList.At(head.line(), 1),
-            "the column " + column + " is missing",
-            "Begin the list with the line " + String.join(",", COLUMNS));
-      }
-    }
-    return names.containsAll(NEEDED);
-  }
-
   private void receipt(Row head, Row row, FaultList faults, List<Receipt> receipts) {
-    if (row.cells().size() > head.cells().size()) {
-      Cell extra = row.cells().get(head.cells().size());
-      faults.add(
-          extra.at(),
-          extra.text(),
-          "stands beyond the last column",
-          "Put cells with a comma in quotes");
-      return;
+    Map<String, Cell> cells = CsvHead.cells(head, row, faults);
+    if (!cells.isEmpty()) {
+      new StockRow(trade, faults, row.line(), cells).read().ifPresent(receipts::add);
     }
-    Map<String, Cell> cells = new HashMap<>();
-    for (int i = 0; i < row.cells().size(); i++) {
-      cells.put(head.cells().get(i).text(), row.cells().get(i));
-    }
-    new StockRow(trade, faults, row.line(), cells).read().ifPresent(receipts::add);
   }
 
   @Override

@@ -10,6 +10,8 @@ import org.fettlebench.club.StockLine;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.holes.internal.chance.ChanceService;
+import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.Holdings;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
@@ -57,6 +59,8 @@ final class Bench {
         TRADE.holes(),
         TRADE.methods(),
         TRADE.seats(),
+        new ChanceService(),
+        new EstimateService(),
         faults);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -44,6 +45,7 @@ public final class KitCheckCommand implements Command {
   private final KitCheck check;
   private final KitReports reports;
   private final Stock stock;
+  private final MeasuredErrors errors;
   private final KitShelf shelf;
   private final KitPapers papers;
 
@@ -54,12 +56,14 @@ public final class KitCheckCommand implements Command {
       @Reference KitCheck check,
       @Reference KitReports reports,
       @Reference Stock stock,
+      @Reference MeasuredErrors errors,
       @Reference KitShelf shelf,
       @Reference KitPapers papers) {
     this.files = files;
     this.check = check;
     this.reports = reports;
     this.stock = stock;
+    this.errors = errors;
     this.shelf = shelf;
     this.papers = papers;
   }
@@ -90,7 +94,7 @@ public final class KitCheckCommand implements Command {
     String text = call.operand("FILE").isPresent() ? fileText(call) : kept(call).text();
     Kit kit =
         files.readKit(call.operand("FILE").or(() -> call.option("--shelf")).orElseThrow(), text);
-    KitReport whole = check.check(kit, new Holdings(stock.lines()));
+    KitReport whole = check.check(kit, new Holdings(stock.lines(), errors.all()));
     KitReport report = call.option("--joint").map(name -> only(whole, name)).orElse(whole);
     Map<String, Object> data = reports.data(report);
     List<String> told = new ArrayList<>();
@@ -119,7 +123,7 @@ public final class KitCheckCommand implements Command {
       throw new CommandException("--all takes none of --keep, --joint, --card and --report");
     }
     List<KitReport> all = new ArrayList<>();
-    Holdings holdings = new Holdings(stock.lines());
+    Holdings holdings = new Holdings(stock.lines(), errors.all());
     for (KitShelf.KeptKit kept : shelf.kits()) {
       all.add(check.check(files.readKit(kept.name(), kept.text()), holdings));
     }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.fettlebench.club.KitShelf;
 import org.fettlebench.club.KitShelf.KeptKit;
+import org.fettlebench.club.MeasuredError;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.kits.Holdings;
@@ -19,13 +21,15 @@ final class KitBook {
   private final KitFiles files;
   private final KitCheck check;
   private final Stock stock;
+  private final MeasuredErrors errors;
   private final KitShelf shelf;
   private final Modules modules;
 
-  KitBook(KitFiles files, KitCheck check, Stock stock, KitShelf shelf, Modules modules) {
+  KitBook(KitFiles files, KitCheck check, Stock stock, MeasuredErrors errors, KitShelf shelf, Modules modules) {
     this.files = files;
     this.check = check;
     this.stock = stock;
+    this.errors = errors;
     this.shelf = shelf;
     this.modules = modules;
   }
@@ -61,7 +65,8 @@ final class KitBook {
       String kit, Optional<KitReport> report, List<FaultyFileException.Fault> faults, Basis of) {}
 
   /** What a report was made of. */
-  record Basis(String text, long stockRevision, long modulesRevision) {}
+  record Basis(
+      String text, long stockRevision, List<MeasuredError> errors, long modulesRevision) {}
 
   /**
    * Looks at a kit, the newest if the one wanted is not on the shelf. What was checked before is
@@ -80,7 +85,7 @@ final class KitBook {
 
   private Checked looked(KeptKit kit, Shown before) {
     // Asked before the stock is read: a change in between is then seen at the next look.
-    Basis basis = new Basis(kit.text(), stock.revision(), modules.revision());
+    Basis basis = new Basis(kit.text(), stock.revision(), errors.all(), modules.revision());
     return before
         .checked()
         .filter(old -> old.kit().equals(kit.name()) && old.of().equals(basis))
@@ -90,7 +95,7 @@ final class KitBook {
   private Checked checked(KeptKit kept, Basis basis) {
     try {
       Kit kit = files.readKit(kept.name(), kept.text());
-      KitReport report = check.check(kit, new Holdings(stock.lines()));
+      KitReport report = check.check(kit, new Holdings(stock.lines(), basis.errors()));
       return new Checked(kept.name(), Optional.of(report), List.of(), basis);
     } catch (FaultyFileException faulty) {
       return new Checked(kept.name(), Optional.empty(), faulty.faults(), basis);
