@@ -23,6 +23,13 @@ import org.fettlebench.command.internal.kit.PapersForTests;
 import org.fettlebench.command.internal.pattern.PatternChance;
 import org.fettlebench.command.internal.pattern.PatternDrill;
 import org.fettlebench.command.internal.pattern.PatternFitCommand;
+import org.fettlebench.command.internal.method.MethodErrors;
+import org.fettlebench.command.internal.method.MethodList;
+import org.fettlebench.command.internal.method.MethodMeasure;
+import org.fettlebench.command.internal.method.MethodShow;
+import org.fettlebench.command.internal.method.MethodStrike;
+import org.fettlebench.command.internal.method.MethodTakeIn;
+import org.fettlebench.command.internal.seat.SeatChance;
 import org.fettlebench.command.internal.seat.SeatCheck;
 import org.fettlebench.command.internal.seat.SeatTrade;
 import org.fettlebench.command.internal.stock.StockCount;
@@ -114,11 +121,26 @@ public final class AllCommands {
           Providers.METHODS,
           Providers.DRAWINGS,
           new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
+          Providers.THREADS,
+          Providers.HEADS),
+      new SeatChance(
+          Providers.KIT_FILES,
+          Providers.SEATS,
+          Providers.CLUB_METHODS,
+          Providers.CHANCES,
+          club.errors()),
+      new MethodList(Providers.CLUB_METHODS, club.errors()),
+      new MethodShow(Providers.CLUB_METHODS, club.errors()),
+      new MethodMeasure(Providers.METHODS, Providers.CLUB_METHODS, club.errors()),
+      new MethodErrors(club.errors(), Providers.ERROR_FILES),
+      new MethodTakeIn(club.errors(), Providers.ERROR_FILES),
+      new MethodStrike(club.errors()),
       new KitCheckCommand(
           Providers.KIT_FILES,
           Providers.KIT_CHECK,
           Providers.KIT_REPORTS,
           club.stock(),
+          club.errors(),
           club.shelf(),
           PapersForTests.printing(Providers.DRAWINGS, Providers.KIT_REPORTS)),
       new KitList(club.shelf()),

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.fettlebench.club.Goods;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.club.store.internal.ClubDatabase;
 import org.fettlebench.club.store.internal.SqlKitShelf;
+import org.fettlebench.club.store.internal.SqlMeasuredErrors;
 import org.fettlebench.club.store.internal.SqlStock;
 import org.fettlebench.measure.Length;
 import org.fettlebench.store.derby.internal.DerbyStoreEngine;
@@ -19,6 +21,7 @@ public final class FreshClub implements AutoCloseable {
   private final DerbyStoreEngine engine;
   private final Stock stock;
   private final KitShelf shelf;
+  private final MeasuredErrors errors;
 
   /** Opens new books in a folder. */
   public FreshClub(Path folder) {
@@ -26,6 +29,7 @@ public final class FreshClub implements AutoCloseable {
     ClubDatabase database = new ClubDatabase(engine);
     stock = new SqlStock(database);
     shelf = new SqlKitShelf(database);
+    errors = new SqlMeasuredErrors(database);
   }
 
   /** Returns the store. */
@@ -41,6 +45,11 @@ public final class FreshClub implements AutoCloseable {
   /** Returns the kits. */
   public KitShelf shelf() {
     return shelf;
+  }
+
+  /** Returns the measured errors. */
+  public MeasuredErrors errors() {
+    return errors;
   }
 
   /** A screw of the usual kind. */

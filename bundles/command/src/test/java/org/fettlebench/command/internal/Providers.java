@@ -26,10 +26,12 @@ import org.fettlebench.holes.internal.patterns.PatternsService;
 import org.fettlebench.holes.patterns.EdgeRules;
 import org.fettlebench.holes.patterns.PatternDrawings;
 import org.fettlebench.holes.patterns.Patterns;
+import org.fettlebench.kits.ErrorFiles;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
 import org.fettlebench.kits.StockFiles;
+import org.fettlebench.kits.internal.ErrorFilesService;
 import org.fettlebench.kits.internal.KitCheckService;
 import org.fettlebench.kits.internal.KitFilesService;
 import org.fettlebench.kits.internal.KitReportsService;
@@ -151,9 +153,13 @@ public final class Providers {
   /** Methods as the club measured them. */
   public static final ClubMethods CLUB_METHODS = new ClubMethodsService(METHODS, ESTIMATES);
 
+  /** The lists of measured errors. */
+  public static final ErrorFiles ERROR_FILES = new ErrorFilesService(METHODS);
+
   /** The kit check. */
   public static final KitCheck KIT_CHECK =
-      new KitCheckService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, CHANCES, ESTIMATES, Providers::failed);
+      new KitCheckService(
+          THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, CHANCES, ESTIMATES, Providers::failed);
 
   /** The wording of kit reports. */
   public static final KitReports KIT_REPORTS = new KitReportsService();

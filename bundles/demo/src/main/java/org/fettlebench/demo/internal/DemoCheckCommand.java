@@ -64,7 +64,8 @@ public class DemoCheckCommand implements Command {
     }
     KitReport report =
         check.check(
-            files.readKit(DemoFiles.KIT.file(), DemoFiles.KIT.text()), new Holdings(stock.lines(), errors.all()));
+            files.readKit(DemoFiles.KIT.file(), DemoFiles.KIT.text()),
+            new Holdings(stock.lines(), errors.all()));
     return Reply.of(report.wanting(), reports.text(report, call.unit()), reports.data(report));
   }
 }

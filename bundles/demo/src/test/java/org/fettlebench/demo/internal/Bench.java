@@ -2,11 +2,11 @@ package org.fettlebench.demo.internal;
 
 import static org.mockito.Mockito.mock;
 
-import org.fettlebench.holes.internal.chance.EstimateService;
-import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.holes.internal.chance.ChanceService;
+import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.StockFiles;
@@ -41,6 +41,15 @@ record Bench(KitFiles kitFiles, StockFiles stockFiles, KitCheck check) {
     return new Bench(
         new KitFilesService(threads, heads, drills, holes, methods, seats),
         new StockFilesService(threads, heads, drills, holes, methods, seats),
-        new KitCheckService(threads, heads, drills, holes, methods, seats, new ChanceService(), new EstimateService(), NO_FAULTS));
+        new KitCheckService(
+            threads,
+            heads,
+            drills,
+            holes,
+            methods,
+            seats,
+            new ChanceService(),
+            new EstimateService(),
+            NO_FAULTS));
   }
 }

@@ -44,7 +44,9 @@ final class AllowedCentres {
     List<Geometry> taken = new ArrayList<>();
     plan.obstacles().forEach(obstacle -> taken.add(obstacle.forbidden()));
     for (Outline cavity : seat.cavities()) {
-      taken.add(polygon(cavity.points()).buffer(plan.holeNeedMm(), Tolerances.ARC_SEGMENTS));
+      taken.add(
+          polygon(cavity.points())
+              .buffer(plan.holeNeedMm(), Tolerances.arcSegments(plan.holeNeedMm())));
     }
     return taken.isEmpty() ? allowed : allowed.difference(UnaryUnionOp.union(taken));
   }
@@ -65,7 +67,7 @@ final class AllowedCentres {
   }
 
   private static Geometry within(Polygon outline, double needMm) {
-    return outline.buffer(-needMm, Tolerances.ARC_SEGMENTS);
+    return outline.buffer(-needMm, Tolerances.arcSegments(needMm));
   }
 
   private static Geometry touched(Plan plan) {

@@ -155,6 +155,6 @@ final class Bow implements Side {
 
   @Override
   public Geometry forbidden() {
-    return AllowedCentres.line(line).buffer(needMm, Tolerances.ARC_SEGMENTS);
+    return AllowedCentres.line(line).buffer(needMm, Tolerances.arcSegments(needMm));
   }
 }

@@ -90,7 +90,7 @@ final class SeatRule implements JointRule {
                 Say.mm("expectedError", answer.question().expectedErrorMm()),
                 Say.mm("governingDistance", answer.governing().distanceMm()),
                 Say.mm("governingNeeded", answer.governing().neededMm())));
-    chance.ifPresent(each -> figures.add(new Finding.Figure("percentChance", percent(each))));
+    chance.ifPresent(each -> figures.add(new Finding.Figure("chancePercent", percent(each))));
     return new Finding(weight, NAME, sentence, figures, answer.question().head().caveat());
   }
 

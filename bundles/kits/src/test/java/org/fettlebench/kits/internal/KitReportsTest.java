@@ -103,6 +103,7 @@ class KitReportsTest {
           key.endsWith("Mm")
               || key.equals("confidence")
               || key.startsWith("percent")
+              || key.endsWith("Percent")
               || key.endsWith("Diameters")
               || key.endsWith("Count"),
           key);

@@ -101,7 +101,7 @@ class MeasuredErrorsTest {
     double sigma = Math.sqrt(0.0055);
     assertEquals(sigma * Math.sqrt(-2 * Math.log(0.05)), figure(after, "expectedErrorMm"), 1e-9);
     assertEquals(0.15 * Math.sqrt(-2 * Math.log(0.05)), figure(before, "expectedErrorMm"), 1e-9);
-    assertTrue(figure(after, "percentChance") > figure(before, "percentChance"));
+    assertTrue(figure(after, "chancePercent") > figure(before, "chancePercent"));
     assertTrue(
         before.sentence().contains("The chance that the hole lands where the head sits is "),
         before.sentence());
@@ -114,10 +114,10 @@ class MeasuredErrorsTest {
     Finding before = seat(List.of());
     double across = figure(before, "allowanceMm");
 
-    assertEquals(rectangle(0.15, across), figure(before, "percentChance"), 0.001);
+    assertEquals(rectangle(0.15, across), figure(before, "chancePercent"), 0.001);
     // (10 x 0.0225 + 990 x 1.125) / 1000 = 1.113975.
     Finding rough = seat(holes("Ann", 990, 1.5));
-    assertEquals(rectangle(Math.sqrt(1.113975), across), figure(rough, "percentChance"), 0.001);
+    assertEquals(rectangle(Math.sqrt(1.113975), across), figure(rough, "chancePercent"), 0.001);
   }
 
   private static double rectangle(double sigma, double across) {

@@ -118,6 +118,7 @@ class KitCommandsTest {
                     Providers.KIT_CHECK,
                     Providers.KIT_REPORTS,
                     club.stock(),
+                    club.errors(),
                     club.shelf(),
                     papers))
             .in(FILES.toAbsolutePath().toString());

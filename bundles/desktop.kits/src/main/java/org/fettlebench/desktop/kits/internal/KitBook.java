@@ -25,7 +25,13 @@ final class KitBook {
   private final KitShelf shelf;
   private final Modules modules;
 
-  KitBook(KitFiles files, KitCheck check, Stock stock, MeasuredErrors errors, KitShelf shelf, Modules modules) {
+  KitBook(
+      KitFiles files,
+      KitCheck check,
+      Stock stock,
+      MeasuredErrors errors,
+      KitShelf shelf,
+      Modules modules) {
     this.files = files;
     this.check = check;
     this.stock = stock;
@@ -65,8 +71,7 @@ final class KitBook {
       String kit, Optional<KitReport> report, List<FaultyFileException.Fault> faults, Basis of) {}
 
   /** What a report was made of. */
-  record Basis(
-      String text, long stockRevision, List<MeasuredError> errors, long modulesRevision) {}
+  record Basis(String text, long stockRevision, List<MeasuredError> errors, long modulesRevision) {}
 
   /**
    * Looks at a kit, the newest if the one wanted is not on the shelf. What was checked before is

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
@@ -44,15 +45,17 @@ public final class KitPage implements Page, KitDeeds.Watcher {
 
   /** Takes what it asks. */
   @Activate
+  @SuppressWarnings("checkstyle:ParameterNumber")
   public KitPage(
       @Reference KitFiles files,
       @Reference KitCheck check,
       @Reference KitReports reports,
       @Reference Stock stock,
+      @Reference MeasuredErrors errors,
       @Reference KitShelf shelf,
       @Reference SeatDrawings drawings,
       @Reference Modules modules) {
-    this.book = new KitBook(files, check, stock, shelf, modules);
+    this.book = new KitBook(files, check, stock, errors, shelf, modules);
     this.reports = reports;
     this.drawings = drawings;
   }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
@@ -27,6 +28,7 @@ final class Club {
 
   final Stock stock = mock(Stock.class);
   final Modules modules = mock(Modules.class);
+  final MeasuredErrors errors = mock(MeasuredErrors.class);
   final Shelf shelf = new Shelf();
   long stockRevision;
   long modulesRevision;
@@ -74,7 +76,7 @@ final class Club {
   }
 
   KitBook book() {
-    return new KitBook(RealTrade.FILES, RealTrade.CHECK, stock, shelf, modules);
+    return new KitBook(RealTrade.FILES, RealTrade.CHECK, stock, errors, shelf, modules);
   }
 
   KitPage page() {
@@ -83,6 +85,7 @@ final class Club {
         RealTrade.CHECK,
         new KitReportsService(),
         stock,
+        errors,
         shelf,
         new SeatPainter(),
         modules);

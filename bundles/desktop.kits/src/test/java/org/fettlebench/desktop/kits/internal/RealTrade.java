@@ -2,11 +2,11 @@ package org.fettlebench.desktop.kits.internal;
 
 import static org.mockito.Mockito.mock;
 
-import org.fettlebench.holes.internal.chance.EstimateService;
-import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.holes.internal.chance.ChanceService;
+import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.StockFiles;
@@ -43,7 +43,17 @@ final class RealTrade {
     SeatChecker seats = new SeatChecker();
     FILES = new KitFilesService(threads, heads, drills, holes, methods, seats);
     STOCK_FILES = new StockFilesService(threads, heads, drills, holes, methods, seats);
-    CHECK = new KitCheckService(threads, heads, drills, holes, methods, seats, new ChanceService(), new EstimateService(), loud);
+    CHECK =
+        new KitCheckService(
+            threads,
+            heads,
+            drills,
+            holes,
+            methods,
+            seats,
+            new ChanceService(),
+            new EstimateService(),
+            loud);
   }
 
   private RealTrade() {}

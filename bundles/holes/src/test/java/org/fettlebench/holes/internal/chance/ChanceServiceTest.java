@@ -3,6 +3,8 @@ package org.fettlebench.holes.internal.chance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,13 +13,13 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.fettlebench.fits.ErrorLaw;
 import org.fettlebench.fits.HoleMethod;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.PositionLaw;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Region;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
-import org.fettlebench.fits.Verdict;
 import org.fettlebench.holes.chance.Aim;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.chance.Chances;
@@ -56,7 +58,8 @@ class ChanceServiceTest {
     Seat seat =
         new Seat(
             "seat",
-            List.of(new Point(-5, -5), new Point(5, -5), new Point(5, 5), new Point(-5, 5)),
+            Outline.of(
+                List.of(new Point(-5, -5), new Point(5, -5), new Point(5, 5), new Point(-5, 5))),
             Optional.empty(),
             List.of(),
             List.of(),
@@ -64,16 +67,11 @@ class ChanceServiceTest {
             new Point(0.25, 0),
             0);
     SeatQuestion question = new SeatQuestion(seat, head, 4, 0.1, "");
-    SeatAnswer.Governing governing =
-        new SeatAnswer.Governing(
-            SeatAnswer.Governing.Kind.EDGE,
-            "edge",
-            new Point(5, -5),
-            new Point(5, 5),
-            new Point(5, 0),
-            4.75,
-            4);
-    return new SeatAnswer(question, Verdict.CLEARS, allowed, new Point(0, 0), 0.5, 0.25, governing);
+    SeatAnswer answer = mock(SeatAnswer.class);
+    when(answer.question()).thenReturn(question);
+    when(answer.allowed()).thenReturn(allowed);
+    when(answer.best()).thenReturn(new Point(0, 0));
+    return answer;
   }
 
   @Test

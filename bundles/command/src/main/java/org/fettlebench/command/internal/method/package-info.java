@@ -1,0 +1,2 @@
+/** Commands about ways of placing holes and how far holes were out. */
+package org.fettlebench.command.internal.method;
