@@ -20,15 +20,15 @@ import org.fettlebench.command.internal.kit.KitCheckCommand;
 import org.fettlebench.command.internal.kit.KitList;
 import org.fettlebench.command.internal.kit.KitRemove;
 import org.fettlebench.command.internal.kit.PapersForTests;
-import org.fettlebench.command.internal.pattern.PatternChance;
-import org.fettlebench.command.internal.pattern.PatternDrill;
-import org.fettlebench.command.internal.pattern.PatternFitCommand;
 import org.fettlebench.command.internal.method.MethodErrors;
 import org.fettlebench.command.internal.method.MethodList;
 import org.fettlebench.command.internal.method.MethodMeasure;
 import org.fettlebench.command.internal.method.MethodShow;
 import org.fettlebench.command.internal.method.MethodStrike;
 import org.fettlebench.command.internal.method.MethodTakeIn;
+import org.fettlebench.command.internal.pattern.PatternChance;
+import org.fettlebench.command.internal.pattern.PatternDrill;
+import org.fettlebench.command.internal.pattern.PatternFitCommand;
 import org.fettlebench.command.internal.seat.SeatChance;
 import org.fettlebench.command.internal.seat.SeatCheck;
 import org.fettlebench.command.internal.seat.SeatTrade;
@@ -121,8 +121,6 @@ public final class AllCommands {
           Providers.METHODS,
           Providers.DRAWINGS,
           new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
-          Providers.THREADS,
-          Providers.HEADS),
       new SeatChance(
           Providers.KIT_FILES,
           Providers.SEATS,

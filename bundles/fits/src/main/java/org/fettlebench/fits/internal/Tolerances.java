@@ -13,11 +13,6 @@ final class Tolerances {
   /** Shortest side of a seat taken: a hundredth of a micrometre is a slip of the unit. */
   static final double SMALLEST_MM = 1e-5;
 
-  /**
-   * Segments per quarter of the arcs in the allowed region; for drawing only, never for figures.
-   */
-  static final int ARC_SEGMENTS = 16;
-
   /** A listed spanner goes on a hexagon whose size differs by this at most: sizes are nominal. */
   static final double SAME_HEXAGON_MM = 0.15;
 
