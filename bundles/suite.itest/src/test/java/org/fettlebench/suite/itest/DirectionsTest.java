@@ -43,6 +43,7 @@ class DirectionsTest {
               "paper.api",
               Set.of("measure", "tooling.api", "drawing", "fits.api", "club.api", "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
+          Map.entry("castings.api", Set.of("measure", "drawing")),
           Map.entry("holes.api", Set.of("measure", "tables.api", "drawing", "fits.api")),
           Map.entry(
               "kits.api",
@@ -59,7 +60,7 @@ class DirectionsTest {
 
   /** Bundles whose arithmetic is pure: they know neither store nor shelf nor window. */
   private static final Set<String> PURE =
-      Set.of("tables", "threads", "tooling", "fasteners", "fits", "holes");
+      Set.of("tables", "threads", "tooling", "fasteners", "fits", "holes", "castings");
 
   private static final Set<String> WORLDLY =
       Set.of("club.api", "store.api", "kits.api", "command.api", "desktop.api");
@@ -194,6 +195,7 @@ class DirectionsTest {
             "fasteners",
             "fits",
             "holes",
+            "castings",
             "kits",
             "club.store",
             "store.derby",

@@ -1,0 +1,87 @@
+package org.fettlebench.castings;
+
+import java.util.List;
+
+/**
+ * Where the finished part lies in the casting.
+ *
+ * @param casting what was asked
+ * @param shift how far the drawing's datum lies from the rough datum
+ * @param turnDegrees turns about x, y and z, small
+ * @param spareMm the least spare metal of all features; below nothing when it will not clean up
+ * @param features what comes off each, in the casting's order
+ * @param givings what would have to give, each alone, least change first; none when it cleans up
+ * @param settingOut for each axis along which faces look, the face to set out from
+ */
+public record Placing(
+    Casting casting,
+    Spot shift,
+    Spot turnDegrees,
+    double spareMm,
+    List<Coming> features,
+    List<Giving> givings,
+    List<SettingOut> settingOut) {
+  /** Copies what could change. */
+  public Placing {
+    features = List.copyOf(features);
+    givings = List.copyOf(givings);
+    settingOut = List.copyOf(settingOut);
+  }
+
+  /** Returns whether every feature cleans up. */
+  public boolean cleansUp() {
+    return spareMm >= 0;
+  }
+
+  /**
+   * What comes off a feature.
+   *
+   * @param feature which
+   * @param comesOffMm at each of its rough spots, in their order; below nothing where metal lacks
+   * @param spareMm the least of them, less the cut and the uncertainty
+   * @param governs whether it holds the least spare down: no placing does better for it without
+   *     doing worse for another that governs
+   */
+  public record Coming(Feature feature, List<Double> comesOffMm, double spareMm, boolean governs) {
+    /** Copies what could change. */
+    public Coming {
+      comesOffMm = List.copyOf(comesOffMm);
+    }
+
+    /** Returns the least that comes off anywhere. */
+    public double leastMm() {
+      return comesOffMm.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+    }
+
+    /** Returns the most that comes off anywhere. */
+    public double mostMm() {
+      return comesOffMm.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    }
+  }
+
+  /**
+   * A change of the drawing that alone would let the casting clean up, already tried.
+   *
+   * @param feature which dimension gives
+   * @param byMm how much: a flat face lies so much deeper, a diameter is so much larger (bore) or
+   *     smaller (boss)
+   * @param finishedMm what the drawing would say then: place of the face, or diameter
+   * @param spareMm least spare metal of all features then
+   */
+  public record Giving(Feature feature, double byMm, double finishedMm, double spareMm) {}
+
+  /**
+   * Where to set out from along an axis: of the faces that look along it the one with least spare,
+   * because an error of setting out costs most there.
+   *
+   * @param axis which
+   * @param from the rough face to measure from
+   * @param depthsMm how deep the finished face lies under each of its rough spots
+   */
+  public record SettingOut(Axis axis, FlatFace from, List<Double> depthsMm) {
+    /** Copies what could change. */
+    public SettingOut {
+      depthsMm = List.copyOf(depthsMm);
+    }
+  }
+}

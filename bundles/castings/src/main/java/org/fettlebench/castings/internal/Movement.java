@@ -1,0 +1,139 @@
+package org.fettlebench.castings.internal;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.optim.MaxIter;
+import org.apache.commons.math3.optim.PointValuePair;
+import org.apache.commons.math3.optim.linear.LinearConstraint;
+import org.apache.commons.math3.optim.linear.LinearConstraintSet;
+import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
+import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
+import org.apache.commons.math3.optim.linear.Relationship;
+import org.apache.commons.math3.optim.linear.SimplexSolver;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.fettlebench.castings.Axis;
+import org.fettlebench.castings.Freedom;
+
+/**
+ * The linear programme about one pose: the small movement, within the freedoms, that makes a least
+ * spare as large as it can be.
+ *
+ * <p>Unknowns: a shift and a turn for each free axis, turns scaled by the size of the casting so
+ * that all are millimetres, and the spare that is asked for.
+ */
+final class Movement {
+  /** A movement and the least spare that it promises. */
+  record Best(Vector3D step, Vector3D small, double spareMm) {
+    /** Returns the spare of a feature after the movement, reckoned straight. */
+    double spareMm(List<Skin.Slope> slopes) {
+      return slopes.stream()
+          .mapToDouble(
+              slope ->
+                  slope.spareMm() + slope.shift().dotProduct(step) + slope.turn().dotProduct(small))
+          .min()
+          .orElseThrow();
+    }
+  }
+
+  /** One feature: its slopes, and the spare that it must keep, or empty when it is asked for. */
+  record Wanted(List<Skin.Slope> slopes, Optional<Double> keepsMm) {}
+
+  // Figures are up to some hundred millimetres; the answer is wanted to a nanometre.
+  private static final double EPSILON = 1e-10;
+  private static final int MOST_ITERATIONS = 20_000;
+
+  private final List<Axis> shifts;
+  private final List<Axis> turns;
+  private final double reachMm;
+  private final Collection<LinearConstraint> limits = new ArrayList<>();
+
+  /**
+   * Begins with the freedoms alone.
+   *
+   * @param turned the turn that the pose has already, radians
+   * @param mostStep the largest turn of this movement about each axis, radians
+   * @param reachMm size of the casting, for scaling
+   */
+  Movement(Freedom freedom, Vector3D turned, double mostStep, double reachMm) {
+    this.shifts = freedom.shifts().stream().sorted().toList();
+    this.turns = freedom.turns().stream().sorted().toList();
+    this.reachMm = reachMm;
+    double most = Math.toRadians(freedom.mostTurnDegrees());
+    for (int i = 0; i < turns.size(); i++) {
+      double[] row = new double[width()];
+      row[shifts.size() + i] = 1;
+      double now = along(turned, turns.get(i));
+      limits.add(
+          new LinearConstraint(row, Relationship.LEQ, Math.min(most - now, mostStep) * reachMm));
+      limits.add(
+          new LinearConstraint(row, Relationship.GEQ, Math.max(-most - now, -mostStep) * reachMm));
+    }
+  }
+
+  private int width() {
+    return shifts.size() + turns.size() + 1;
+  }
+
+  private static double along(Vector3D vector, Axis axis) {
+    return vector.dotProduct(Skin.unit(axis));
+  }
+
+  /**
+   * Returns the best movement.
+   *
+   * @throws org.apache.commons.math3.optim.linear.UnboundedSolutionException when nothing holds the
+   *     part
+   */
+  Best best(List<Wanted> wanted) {
+    List<LinearConstraint> rows = new ArrayList<>(limits);
+    for (Wanted one : wanted) {
+      for (Skin.Slope slope : one.slopes()) {
+        rows.add(row(slope, one.keepsMm()));
+      }
+    }
+    double[] objective = new double[width()];
+    objective[width() - 1] = 1;
+    PointValuePair found =
+        new SimplexSolver(EPSILON)
+            .optimize(
+                new LinearObjectiveFunction(objective, 0),
+                new LinearConstraintSet(rows),
+                GoalType.MAXIMIZE,
+                new NonNegativeConstraint(false),
+                new MaxIter(MOST_ITERATIONS));
+    return read(found.getPoint());
+  }
+
+  /** Returns spare + movement >= asked, or >= what must be kept. */
+  private LinearConstraint row(Skin.Slope slope, Optional<Double> keeps) {
+    double[] row = new double[width()];
+    for (int i = 0; i < shifts.size(); i++) {
+      row[i] = along(slope.shift(), shifts.get(i));
+    }
+    for (int i = 0; i < turns.size(); i++) {
+      row[shifts.size() + i] = along(slope.turn(), turns.get(i)) / reachMm;
+    }
+    row[width() - 1] = keeps.isPresent() ? 0 : -1;
+    return new LinearConstraint(row, Relationship.GEQ, keeps.orElse(0.0) - slope.spareMm());
+  }
+
+  private Best read(double[] point) {
+    Vector3D step = Vector3D.ZERO;
+    for (int i = 0; i < shifts.size(); i++) {
+      step = step.add(point[i], Skin.unit(shifts.get(i)));
+    }
+    Vector3D small = Vector3D.ZERO;
+    for (int i = 0; i < turns.size(); i++) {
+      small = small.add(point[shifts.size() + i] / reachMm, Skin.unit(turns.get(i)));
+    }
+    return new Best(step, small, point[width() - 1]);
+  }
+
+  /** Returns the wish that the least spare of all be large. */
+  static List<Wanted> allAsked(List<List<Skin.Slope>> slopes) {
+    return slopes.stream().map(all -> new Wanted(all, Optional.empty())).toList();
+  }
+}
