@@ -33,6 +33,9 @@ final class KitDeeds {
     /** Puts the kit that is shown on paper. */
     void report();
 
+    /** Opens the seat of the joint that is shown on the page for seats. */
+    void seat();
+
     /** Returns the name of the kit that is shown. */
     Optional<String> kit();
   }
@@ -162,6 +165,11 @@ final class KitDeeds {
       @Override
       public void report() {
         watcher.report();
+      }
+
+      @Override
+      public void seat() {
+        watcher.seat();
       }
 
       @Override

@@ -36,6 +36,8 @@ final class KitHead extends Composite {
 
     void report();
 
+    void seat();
+
     void remove();
   }
 
@@ -71,6 +73,7 @@ final class KitHead extends Composite {
     shorts.setLayoutData(new RowData(shorts.computeSize(-1, -1).x + 3 * Layouts.GAP, -1));
     shorts.addListener(SWT.Selection, event -> deeds.shortList(shorts.getSelection()));
     button(bar, look, "&Bench card \u2026", "Ctrl+P: this joint as PDF", deeds::card);
+    button(bar, look, "Seat", "Open this joint in Seat and hole, to change and try", deeds::seat);
     button(bar, look, "Re&port \u2026", "The whole kit as PDF", deeds::report);
     button(bar, look, "&Remove", "Take this kit off the shelf; can be undone", deeds::remove);
     Composite answer = Layouts.wide(Layouts.columns(this, 2));

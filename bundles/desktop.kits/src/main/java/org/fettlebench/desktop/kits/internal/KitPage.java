@@ -13,6 +13,7 @@ import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.kits.DemoClub;
+import org.fettlebench.kits.JointReport;
 import org.fettlebench.kits.KitCheck;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
@@ -236,6 +237,18 @@ public final class KitPage implements Page, KitDeeds.Watcher {
   @Override
   public void report() {
     view.flatMap(KitView::report).ifPresent(report -> papers().report(report));
+  }
+
+  @Override
+  public void seat() {
+    Optional<JointReport> joint = view.flatMap(shown -> shown.panel().shown());
+    if (kit().isPresent() && joint.filter(each -> each.joint().seat().isPresent()).isPresent()) {
+      String name = joint.get().joint().name();
+      String key = JOINT + kit().get() + "/" + name;
+      desk.orElseThrow().go(new Found("seats", key, name, "seat of a joint"));
+    } else {
+      desk.orElseThrow().say("No seat was measured for this joint.");
+    }
   }
 
   private Papers papers() {

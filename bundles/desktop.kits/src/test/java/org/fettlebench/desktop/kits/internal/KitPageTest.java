@@ -223,6 +223,25 @@ class KitPageTest {
   }
 
   @Test
+  void opensTheSeatOfTheJointShown() {
+    Windowed.run(
+        "opens-seat",
+        desk -> {
+          KitView view = open(desk);
+          view.showJoint("barrel flange");
+          page.seat();
+          assertEquals(
+              List.of(
+                  new Page.Found(
+                      "seats",
+                      "joint:" + Club.DEMO + "/barrel flange",
+                      "barrel flange",
+                      "seat of a joint")),
+              desk.gone());
+        });
+  }
+
+  @Test
   void removesAKitAndPutsItBack() {
     Windowed.run(
         "removes",

@@ -41,6 +41,7 @@ final class FigureField extends Composite {
     text.setForeground(desk.look().ink());
     Layouts.characters(text, 9);
     other = Layouts.remark(this, desk.look(), " ");
+    ((GridData) other.getLayoutData()).verticalAlignment = SWT.CENTER;
     text.addListener(SWT.Modify, event -> read());
     setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
   }

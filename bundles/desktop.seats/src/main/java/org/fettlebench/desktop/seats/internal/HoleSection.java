@@ -141,7 +141,7 @@ final class HoleSection {
     return "Expected within "
         + LengthFormat.allowanceBoth(Length.ofMillimetres(radius), desk.unit())
         + " (radius of position error). "
-        + each.source().citation()
+        + SeatWords.upper(each.source().citation())
         + ", "
         + each.source().standing().words()
         + ".";

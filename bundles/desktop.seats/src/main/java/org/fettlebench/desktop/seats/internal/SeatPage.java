@@ -21,6 +21,7 @@ import org.fettlebench.paper.SeatCards;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
+import org.osgi.framework.BundleContext;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -37,6 +38,10 @@ public final class SeatPage implements Page {
   private final KitFiles files;
   private final Stock stock;
   private final KitShelf shelf;
+
+  /** Whether the suite was opened to look round, so that the example is shown at once. */
+  private final boolean demo;
+
   private volatile Optional<Corrections> corrections = Optional.empty();
   private volatile Optional<OtherFaces> faces = Optional.empty();
   private volatile Optional<HoleMeasuring> measuring = Optional.empty();
@@ -59,7 +64,8 @@ public final class SeatPage implements Page {
       @Reference SeatDrawings drawings,
       @Reference KitFiles files,
       @Reference Stock stock,
-      @Reference KitShelf shelf) {
+      @Reference KitShelf shelf,
+      BundleContext context) {
     this.book =
         new SeatBook(
             new SeatBook.Trade(threads, drills, holes, methods, seats),
@@ -68,6 +74,7 @@ public final class SeatPage implements Page {
     this.files = files;
     this.stock = stock;
     this.shelf = shelf;
+    this.demo = "demo".equals(context.getProperty("fettlebench.open"));
   }
 
   @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
@@ -130,6 +137,9 @@ public final class SeatPage implements Page {
     SeatView made =
         new SeatView(
             parent, newDesk, work, new SidePanel.Parts(book, drawn, () -> measuring), deeds);
+    if (demo && work.sketch().equals(Sketch.EMPTY)) {
+      deeds.example();
+    }
     deeds.draws(made.canvas()::drawing, made.canvas()::picture);
     new SeatKeys(made, deeds).watch();
     desk = Optional.of(newDesk);

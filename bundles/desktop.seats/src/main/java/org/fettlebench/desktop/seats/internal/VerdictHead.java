@@ -59,8 +59,10 @@ final class VerdictHead extends Composite {
       badge.show(
           reply.wrong() ? VerdictMark.STRUCK : VerdictMark.OPEN,
           reply.wrong() ? "cannot be" : "not yet");
-      say(allowance, reply.next());
-      say(chance, "");
+      // A line has no room for a whole sentence; its remedy stands on the next.
+      String[] said = reply.next().split("(?<=;) ", 2);
+      say(allowance, said[0]);
+      say(chance, said.length > 1 ? SeatWords.upper(said[1]) : "");
       say(governs, "");
       return;
     }

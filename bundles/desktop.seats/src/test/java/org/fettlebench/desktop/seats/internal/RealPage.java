@@ -61,7 +61,17 @@ final class RealPage {
     lenient().when(stock.lines()).thenReturn(lines());
     SeatPage page =
         new SeatPage(
-            THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, new SeatPainter(), FILES, stock, shelf);
+            THREADS,
+            HEADS,
+            DRILLS,
+            HOLES,
+            METHODS,
+            SEATS,
+            new SeatPainter(),
+            FILES,
+            stock,
+            shelf,
+            NONE);
     page.setCorrections(new CorrectionFinder(SEATS));
     page.setMeasuring(new HoleFitter());
     page.setFaces(new FaceMarker(SEATS));
