@@ -40,7 +40,8 @@ final class Cured {
 
   /** A listed head where one is meant; a head that is worked on is one as measured. */
   private Sketch.Top top(Sketch sketch, SeatedHead head) {
-    Sketch.Top set = sketch.top().set(head.flatsAlongDegrees());
+    Sketch.Top set =
+        sketch.top().set(head.flatsAlongDegrees()).turnedBy(head.spanner()).on(head.washer());
     if (book.head(sketch.with(set)).filter(head::equals).isPresent()) {
       return set;
     }
@@ -49,7 +50,10 @@ final class Cured {
             thread ->
                 book.heads().of(thread).stream()
                     .filter(
-                        held -> SeatBook.seated(held.head(), head.flatsAlongDegrees()).equals(head))
+                        held ->
+                            book.head(sketch.with(set.listed(set.thread(), held.head().style())))
+                                .filter(head::equals)
+                                .isPresent())
                     .findFirst())
         .map(held -> set.listed(set.thread(), held.head().style()))
         .orElseGet(() -> set.asMeasured(measured(head)));

@@ -9,6 +9,8 @@ import org.fettlebench.desktop.seats.internal.Sketch.Hole;
 import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.desktop.seats.internal.Sketch.Top;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
@@ -41,6 +43,7 @@ final class Draft {
     }
     line(lines, "metal", shape.leastMetalMm());
     top(lines, sketch.top());
+    tools(lines, sketch.top());
     hole(lines, sketch.hole());
     return String.join("\n", lines);
   }
@@ -57,6 +60,31 @@ final class Draft {
                     figure(head.acrossFlatsMm()),
                     figure(head.acrossCornersMm()),
                     figure(head.heightMm())));
+  }
+
+  private static void tools(List<String> lines, Top top) {
+    top.spanner()
+        .ifPresent(
+            tool ->
+                line(
+                    lines,
+                    "spanner",
+                    tool.kind().name(),
+                    tool.title(),
+                    tool.headDiameterMm(),
+                    figure(tool.heightMm()),
+                    tool.liftMm(),
+                    tool.standing()));
+    top.washer()
+        .ifPresent(
+            under ->
+                line(
+                    lines,
+                    "washer",
+                    under.title(),
+                    under.diameterMm(),
+                    under.thicknessMm(),
+                    under.caveat()));
   }
 
   private static void hole(List<String> lines, Hole hole) {
@@ -158,6 +186,27 @@ final class Draft {
                   .top()
                   .asMeasured(
                       new Measured(part[1], maybe(part[2]), maybe(part[3]), maybe(part[4]))));
+      case "spanner" ->
+          sketch.with(
+              sketch
+                  .top()
+                  .turnedBy(
+                      Optional.of(
+                          new Spanner(
+                              Spanner.Kind.valueOf(part[1]),
+                              part[2],
+                              number(part[3]),
+                              maybe(part[4]),
+                              number(part[5]),
+                              part[6]))));
+      case "washer" ->
+          sketch.with(
+              sketch
+                  .top()
+                  .on(
+                      Optional.of(
+                          new SeatedHead.Washer(
+                              part[1], number(part[2]), number(part[3]), part[4]))));
       case "hole" -> sketch.with(hole.sized(maybe(part[1])).by(part[2]).asking(number(part[3])));
       case "centre" -> sketch.with(hole.at(ring(part[1]).get(0)));
       case "found" ->

@@ -13,6 +13,7 @@ import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.desktop.seats.internal.Sketch.Top;
 import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.threads.ScrewThread;
@@ -30,6 +31,7 @@ final class HeadSection {
   private final FigureField corners;
   private final Composite measured;
   private final Combo set;
+  private final Combo tool;
   private final Label figures;
   private List<HeldHeads.Held> offered = List.of();
   private boolean showing;
@@ -57,7 +59,24 @@ final class HeadSection {
     set =
         form.choice(
             "Set", List.of("turned anywhere", "flats along x", "flats along y"), this::setChosen);
+    tool =
+        form.choice(
+            "Room for",
+            List.of("the head alone", "a ring spanner", "an open spanner", "a socket"),
+            this::toolChosen);
     figures = form.remark("");
+  }
+
+  private void toolChosen(int index) {
+    Optional<Spanner.Kind> kind =
+        index > 0 ? Optional.of(Spanner.Kind.values()[index - 1]) : Optional.empty();
+    Sketch now = bench.sketch();
+    if (kind.isPresent() && book.spanner(kind.get(), now).isEmpty()) {
+      desk.say("No table and no rule has such a tool for this head.");
+      show();
+      return;
+    }
+    change("spanner chosen", top -> top.turnedBy(kind.flatMap(each -> book.spanner(each, now))));
   }
 
   private void threadTyped() {
@@ -80,7 +99,16 @@ final class HeadSection {
   }
 
   private void change(String words, java.util.function.UnaryOperator<Top> change) {
-    bench.apply(new Change(words, "head", sketch -> sketch.with(change.apply(sketch.top()))));
+    bench.apply(
+        new Change(words, "head", sketch -> fitted(sketch.with(change.apply(sketch.top())))));
+  }
+
+  /** Another head wants another size of the same tool. */
+  private Sketch fitted(Sketch sketch) {
+    Optional<Spanner> tool = sketch.top().spanner();
+    return tool.isEmpty()
+        ? sketch
+        : sketch.with(sketch.top().turnedBy(book.spanner(tool.get().kind(), sketch)));
   }
 
   private void headChosen(int index) {
@@ -148,6 +176,7 @@ final class HeadSection {
             });
     double along = top.flatsAlongDegrees().orElse(-1);
     set.select(along < 0 ? 0 : along == 0 ? 1 : along == 90 ? 2 : -1);
+    tool.select(top.spanner().map(each -> each.kind().ordinal() + 1).orElse(0));
     Form.say(figures, figures(top));
     showing = false;
   }
@@ -199,7 +228,12 @@ final class HeadSection {
             ? "Across flats " + both(each.acrossFlatsMm().getAsDouble()) + ", corners "
             : "Diameter ")
         + both(each.sweepDiameterMm())
-        + source;
+        + source
+        + each.spanner().map(HeadSection::toolWords).orElse("");
+  }
+
+  private static String toolWords(Spanner tool) {
+    return " " + SeatWords.upper(tool.title()) + ": " + tool.standing() + ".";
   }
 
   private String both(double mm) {

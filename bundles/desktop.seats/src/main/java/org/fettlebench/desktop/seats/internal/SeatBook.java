@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.fettlebench.club.Goods;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.seats.internal.Sketch.Measured;
@@ -19,6 +20,8 @@ import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.fits.Spanner;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
 import org.fettlebench.threads.ScrewThread;
@@ -40,7 +43,12 @@ final class SeatBook {
 
   /** The services asked. */
   record Trade(
-      Threads threads, Drills drills, HoleChooser holes, HoleMethods methods, Seats seats) {}
+      Threads threads,
+      Drills drills,
+      HoleChooser holes,
+      HoleMethods methods,
+      Seats seats,
+      Supplier<Optional<Spanners>> spanners) {}
 
   SeatBook(Trade trade, HeldHeads heads) {
     this.trade = trade;
@@ -80,11 +88,24 @@ final class SeatBook {
   /** Returns what sits on the flat, as far as it is chosen. */
   Optional<SeatedHead> head(Sketch sketch) {
     Sketch.Top top = sketch.top();
-    return top.measured().isPresent()
-        ? top.measured().flatMap(head -> measured(head, top.flatsAlongDegrees()))
-        : thread(top.thread())
-            .flatMap(thread -> heads.find(top.style(), thread))
-            .map(head -> seated(head, top.flatsAlongDegrees()));
+    Optional<SeatedHead> bare =
+        top.measured().isPresent()
+            ? top.measured().flatMap(head -> measured(head, top.flatsAlongDegrees()))
+            : thread(top.thread())
+                .flatMap(thread -> heads.find(top.style(), thread))
+                .map(head -> seated(head, top.flatsAlongDegrees()));
+    Optional<SeatedHead> washered =
+        bare.map(head -> top.washer().map(head::withWasher).orElse(head));
+    return washered.map(head -> top.spanner().map(head::withSpanner).orElse(head));
+  }
+
+  /** Returns the tool of a kind for the head that sits there; absent for a round one. */
+  Optional<Spanner> spanner(Spanner.Kind kind, Sketch sketch) {
+    OptionalDouble flats =
+        head(sketch).map(SeatedHead::acrossFlatsMm).orElse(OptionalDouble.empty());
+    return flats.isPresent()
+        ? trade.spanners().get().flatMap(all -> all.find(kind, flats.getAsDouble()))
+        : Optional.empty();
   }
 
   static SeatedHead seated(Head head, OptionalDouble along) {
@@ -94,6 +115,9 @@ final class SeatBook {
         millimetres(head.acrossFlats()),
         millimetres(head.height()),
         head.acrossFlats().isPresent() ? along : OptionalDouble.empty(),
+        millimetres(head.washerFace()),
+        Optional.empty(),
+        Optional.empty(),
         head.source().doubt().orElse(""));
   }
 

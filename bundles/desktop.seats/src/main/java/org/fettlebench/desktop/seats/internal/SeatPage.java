@@ -13,6 +13,7 @@ import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.holes.correct.Corrections;
 import org.fettlebench.holes.correct.HoleMeasuring;
 import org.fettlebench.holes.otherface.OtherFaces;
@@ -46,6 +47,7 @@ public final class SeatPage implements Page {
   private volatile Optional<OtherFaces> faces = Optional.empty();
   private volatile Optional<HoleMeasuring> measuring = Optional.empty();
   private volatile Optional<SeatCards> cards = Optional.empty();
+  private volatile Optional<Spanners> spanners = Optional.empty();
   private Optional<SeatView> view = Optional.empty();
   private Optional<Desk> desk = Optional.empty();
   private Optional<Bench> bench = Optional.empty();
@@ -68,7 +70,7 @@ public final class SeatPage implements Page {
       BundleContext context) {
     this.book =
         new SeatBook(
-            new SeatBook.Trade(threads, drills, holes, methods, seats),
+            new SeatBook.Trade(threads, drills, holes, methods, seats, () -> spanners),
             new HeldHeads(heads, threads));
     this.drawings = drawings;
     this.files = files;
@@ -111,6 +113,15 @@ public final class SeatPage implements Page {
 
   void unsetCards(SeatCards service) {
     cards = Optional.empty();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setSpanners(Spanners service) {
+    spanners = Optional.of(service);
+  }
+
+  void unsetSpanners(Spanners service) {
+    spanners = Optional.empty();
   }
 
   @Override

@@ -39,7 +39,9 @@ final class SeatText {
             file.head().thread(),
             file.head().style(),
             file.head().listed() ? Optional.empty() : Optional.of(measured(head)),
-            head.flatsAlongDegrees());
+            head.flatsAlongDegrees(),
+            head.spanner(),
+            head.washer());
     Sketch.Hole hole =
         new Sketch.Hole(
             Optional.of(question.seat().intended()),

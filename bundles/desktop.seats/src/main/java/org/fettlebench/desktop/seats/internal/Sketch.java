@@ -2,6 +2,8 @@ package org.fettlebench.desktop.seats.internal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Point;
 
@@ -55,19 +57,42 @@ record Sketch(String name, Shape shape, Top top, Hole hole) {
    * @param style id of a listed style; empty likewise
    * @param measured a head as measured, instead
    * @param flatsAlongDegrees set so; empty when turned anywhere
+   * @param spanner that must go on it; empty when not asked
+   * @param washer under it; empty when it bears on the flat itself
    */
   record Top(
-      String thread, String style, Optional<Measured> measured, OptionalDouble flatsAlongDegrees) {
+      String thread,
+      String style,
+      Optional<Measured> measured,
+      OptionalDouble flatsAlongDegrees,
+      Optional<Spanner> spanner,
+      Optional<SeatedHead.Washer> washer) {
+    Top(
+        String thread,
+        String style,
+        Optional<Measured> measured,
+        OptionalDouble flatsAlongDegrees) {
+      this(thread, style, measured, flatsAlongDegrees, Optional.empty(), Optional.empty());
+    }
+
     Top listed(String newThread, String newStyle) {
-      return new Top(newThread, newStyle, Optional.empty(), flatsAlongDegrees);
+      return new Top(newThread, newStyle, Optional.empty(), flatsAlongDegrees, spanner, washer);
     }
 
     Top asMeasured(Measured head) {
-      return new Top(thread, style, Optional.of(head), flatsAlongDegrees);
+      return new Top(thread, style, Optional.of(head), flatsAlongDegrees, spanner, washer);
     }
 
     Top set(OptionalDouble degrees) {
-      return new Top(thread, style, measured, degrees);
+      return new Top(thread, style, measured, degrees, spanner, washer);
+    }
+
+    Top turnedBy(Optional<Spanner> tool) {
+      return new Top(thread, style, measured, flatsAlongDegrees, tool, washer);
+    }
+
+    Top on(Optional<SeatedHead.Washer> under) {
+      return new Top(thread, style, measured, flatsAlongDegrees, spanner, under);
     }
   }
 

@@ -15,6 +15,7 @@ import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
 import org.fettlebench.fits.internal.SeatPainter;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.internal.correct.CorrectionFinder;
 import org.fettlebench.holes.internal.correct.HoleFitter;
 import org.fettlebench.holes.internal.otherface.FaceMarker;
@@ -44,6 +45,7 @@ final class RealPage {
   private static final DrillRegistry DRILLS = new DrillRegistry(NONE, TABLES, LOUD);
   private static final HoleChoice HOLES = new HoleChoice(NONE, TABLES, THREADS, LOUD);
   private static final HoleMethodTable METHODS = new HoleMethodTable(NONE, TABLES, LOUD);
+  private static final SpannerTables SPANNERS = new SpannerTables(NONE, TABLES, LOUD);
   private static final SeatChecker SEATS = new SeatChecker();
   static final KitFiles FILES = new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
 
@@ -52,7 +54,9 @@ final class RealPage {
   static SeatBook book() {
     HeldHeads heads = new HeldHeads(HEADS, THREADS);
     heads.stock(lines());
-    return new SeatBook(new SeatBook.Trade(THREADS, DRILLS, HOLES, METHODS, SEATS), heads);
+    return new SeatBook(
+        new SeatBook.Trade(THREADS, DRILLS, HOLES, METHODS, SEATS, () -> Optional.of(SPANNERS)),
+        heads);
   }
 
   /** A page with a stock of a few screws and drills, and every optional service. */
@@ -75,6 +79,7 @@ final class RealPage {
     page.setCorrections(new CorrectionFinder(SEATS));
     page.setMeasuring(new HoleFitter());
     page.setFaces(new FaceMarker(SEATS));
+    page.setSpanners(SPANNERS);
     page.setCards(new SeatCardService());
     return page;
   }

@@ -133,6 +133,21 @@ class SeatBookTest {
   }
 
   @Test
+  void roomForASpannerIsAskedAndKept() {
+    Sketch sketch = boss("hexagon");
+    var ring = book.spanner(org.fettlebench.fits.Spanner.Kind.RING, sketch).orElseThrow();
+    Sketch asked = sketch.with(sketch.top().turnedBy(Optional.of(ring)));
+    SeatAnswer answer = book.ask(asked).answer().orElseThrow();
+    assertEquals(Optional.of(ring), answer.question().head().spanner());
+    assertEquals(asked, Draft.read(Draft.write(asked)));
+    String text =
+        RealPage.FILES.writeSeat(SeatText.file(asked, answer, "jig"), LengthUnit.MILLIMETRE);
+    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", text));
+    assertEquals(
+        answer.question().head(), book.ask(opened).answer().orElseThrow().question().head());
+  }
+
+  @Test
   void theExampleOpens() {
     Sketch example = SeatText.sketch(RealPage.FILES.readSeatFile(Example.NAME, Example.text()));
     assertEquals(Verdict.FOULS, book.ask(example).answer().orElseThrow().verdict());
