@@ -14,8 +14,8 @@ import org.fettlebench.measure.Tolerances;
  * <p>Holds its working figures: one thread only.
  */
 final class Motion {
-  /** The least lack is found to this: a thousandth of the step of a length. */
-  private static final double FINE_MM = 1e-9;
+  /** The least lack is found to this: a tenth of the slack of geometry. */
+  private static final double FINE_MM = Tolerances.GEOMETRY_SLACK_MM / 10;
 
   /** Steps over the turn; halving alone would do with half as many. */
   private static final int MOST_TURNS = 200;
