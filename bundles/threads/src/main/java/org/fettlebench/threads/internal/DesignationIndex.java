@@ -58,9 +58,10 @@ final class DesignationIndex {
   private void add(HeldSeries held) {
     List<String> names = new ArrayList<>(held.aliases());
     names.add(0, held.series().id());
+    List<String> keys = names.stream().map(DesignationText::key).distinct().toList();
     List<Entry> own = new ArrayList<>();
     for (ScrewThread thread : held.series().threads()) {
-      own.add(new Entry(thread, Spellings.of(thread, names)));
+      own.add(new Entry(thread, Spellings.of(thread, keys)));
     }
     Set<String> ambiguous = ambiguous(own);
     for (Entry entry : own) {

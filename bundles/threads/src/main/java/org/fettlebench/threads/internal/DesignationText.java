@@ -50,6 +50,10 @@ final class DesignationText {
 
   /** Returns the one way of writing of what {@link #parted} left as the thread. */
   static String keyOf(String thread) {
+    if (thread.chars().allMatch(sign -> sign >= '0' && sign <= '9')) {
+      // Most of what is spelt out are plain numbers, and they are spelt already.
+      return thread;
+    }
     String text = thread.toLowerCase(Locale.ROOT);
     text = NUMBER_SIGN.matcher(text).replaceAll("#");
     text = withoutDots(text);

@@ -18,12 +18,16 @@ import org.fettlebench.threads.ThreadForm;
  */
 record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
 
-  static Spellings of(ScrewThread thread, List<String> seriesNames) {
+  /**
+   * Spells a thread out.
+   *
+   * @param names of its series, as {@link DesignationText#key} leaves them
+   */
+  static Spellings of(ScrewThread thread, List<String> names) {
     Set<String> exact = new LinkedHashSet<>();
     Set<String> dashed = new LinkedHashSet<>();
     Set<String> loose = new LinkedHashSet<>();
     String size = DesignationText.key(thread.size());
-    List<String> names = seriesNames.stream().map(DesignationText::key).toList();
     exact.add(DesignationText.key(thread.designation()));
     for (String whole : withPitch(size, thread)) {
       both(exact, whole, names);

@@ -54,7 +54,8 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   private final Tables tables;
   private final BiConsumer<Table, RuntimeException> faulty;
-  private Snapshot snapshot;
+  // Made when first asked for: a start asks for few threads.
+  private Optional<Snapshot> snapshot = Optional.empty();
 
   /** Takes the tables of all started bundles and reports bad ones against their module. */
   @Activate
@@ -74,7 +75,6 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
   public ThreadRegistry(Tables tables, BiConsumer<Table, RuntimeException> faulty) {
     this.tables = tables;
     this.faulty = faulty;
-    this.snapshot = read(tables.revision());
   }
 
   private static Object owner(BundleContext context, Table table) {
@@ -186,10 +186,10 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
   private synchronized Snapshot now() {
     // The revision is taken before the tables, so a change in between is read again next time.
     long revision = tables.revision();
-    if (revision != snapshot.revision()) {
-      snapshot = read(revision);
+    if (snapshot.filter(made -> made.revision() == revision).isEmpty()) {
+      snapshot = Optional.of(read(revision));
     }
-    return snapshot;
+    return snapshot.orElseThrow();
   }
 
   private Snapshot read(long revision) {

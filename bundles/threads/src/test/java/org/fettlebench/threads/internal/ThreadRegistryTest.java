@@ -115,7 +115,8 @@ class ThreadRegistryTest {
 
   @Test
   void namesAllFaultsOfASeriesAtOnce() {
-    withClub(CLUB.replace("1/4,1/4,32", "1/4,x,32").replace("5/16,5/16,32", "5/16,5/16,-1"));
+    withClub(CLUB.replace("1/4,1/4,32", "1/4,x,32").replace("5/16,5/16,32", "5/16,5/16,-1"))
+        .series();
     assertTrue(reported.get(0).contains("line 11") && reported.get(0).contains("line 12"));
   }
 
@@ -132,8 +133,8 @@ class ThreadRegistryTest {
             class,pitch_mm,tolerance_mm
             6H,1,wide
             """);
-    assertEquals(1, reported.size());
     assertTrue(threads.minorOfNut(threads.find("M6").orElseThrow()).isPresent());
+    assertEquals(1, reported.size());
   }
 
   @Test

@@ -24,7 +24,8 @@ public final class MaterialRegistry implements Materials {
 
   private final Tables tables;
   private final BiConsumer<Table, RuntimeException> faulty;
-  private Snapshot snapshot;
+  // Made when first asked for: a start asks for no material.
+  private Optional<Snapshot> snapshot = Optional.empty();
 
   /** Takes the tables of all started bundles and reports bad ones against their module. */
   @Activate
@@ -44,7 +45,6 @@ public final class MaterialRegistry implements Materials {
   public MaterialRegistry(Tables tables, BiConsumer<Table, RuntimeException> faulty) {
     this.tables = tables;
     this.faulty = faulty;
-    this.snapshot = read(tables.revision());
   }
 
   private static Object owner(BundleContext context, Table table) {
@@ -57,10 +57,10 @@ public final class MaterialRegistry implements Materials {
   @Override
   public synchronized List<Material> all() {
     long revision = tables.revision();
-    if (revision != snapshot.revision()) {
-      snapshot = read(revision);
+    if (snapshot.filter(made -> made.revision() == revision).isEmpty()) {
+      snapshot = Optional.of(read(revision));
     }
-    return snapshot.all();
+    return snapshot.orElseThrow().all();
   }
 
   private Snapshot read(long revision) {
