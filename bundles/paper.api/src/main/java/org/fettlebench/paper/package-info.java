@@ -11,6 +11,9 @@
  * <p>{@link org.fettlebench.paper.WallCharts} draws charts of threads and drills for the wall, on
  * A4 or A3. They take their figures from the services of the suite and show each with its standing.
  *
+ * <p>{@link org.fettlebench.paper.HoleCards} writes cards of one page about a single hole: how to
+ * correct one that is out, and how to mark one out that is drilled from the other face.
+ *
  * <p>Implemented by the suite only.
  */
 @Export

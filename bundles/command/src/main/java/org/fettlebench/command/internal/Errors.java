@@ -5,6 +5,7 @@ import java.util.Map;
 import org.fettlebench.club.ClubException;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.fits.SeatException;
+import org.fettlebench.holes.correct.HoleException;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.measure.MeasureException;
 import org.fettlebench.store.StoreException;
@@ -24,6 +25,7 @@ record Errors(String message, List<FaultyFileException.Fault> faults) {
         || e instanceof MeasureException
         || e instanceof ClubException
         || e instanceof SeatException
+        || e instanceof HoleException
         || e instanceof StoreException
         || e instanceof TableFormatException;
   }

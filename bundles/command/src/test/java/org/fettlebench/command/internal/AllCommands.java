@@ -5,6 +5,7 @@ import static org.mockito.Mockito.when;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.internal.head.HeadScale;
 import org.fettlebench.command.internal.head.HeadShow;
@@ -13,6 +14,12 @@ import org.fettlebench.command.internal.hole.DrillNear;
 import org.fettlebench.command.internal.hole.DrillShow;
 import org.fettlebench.command.internal.hole.DrillSpeed;
 import org.fettlebench.command.internal.hole.HolePlan;
+import org.fettlebench.command.internal.holeplace.Bench;
+import org.fettlebench.command.internal.holeplace.HoleCorrect;
+import org.fettlebench.command.internal.holeplace.HoleMark;
+import org.fettlebench.command.internal.holeplace.HoleMeasure;
+import org.fettlebench.command.internal.holeplace.HolePilot;
+import org.fettlebench.command.internal.holeplace.PlacePapers;
 import org.fettlebench.command.internal.joint.JointEdge;
 import org.fettlebench.command.internal.joint.JointLength;
 import org.fettlebench.command.internal.joint.JointZone;
@@ -60,6 +67,7 @@ import org.fettlebench.command.internal.thread.ThreadShow;
 import org.fettlebench.command.internal.thread.ThreadStrengthCommand;
 import org.fettlebench.command.internal.thread.ThreadWires;
 import org.fettlebench.modules.Modules;
+import org.fettlebench.paper.internal.HoleCardService;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.Version;
@@ -73,7 +81,13 @@ public final class AllCommands {
     Modules modules = mock(Modules.class);
     when(modules.folder()).thenReturn(folder.resolve("modules"));
     when(modules.installed()).thenReturn(List.of());
+    Bench bench = bench(club.stock());
+    PlacePapers papers = placePapers();
     return new Command[] {
+      new HolePilot(bench, Providers.PILOTS),
+      new HoleMeasure(bench, Providers.MEASURING),
+      new HoleCorrect(bench, Providers.CORRECTIONS, papers),
+      new HoleMark(bench, Providers.OTHER_FACES, papers),
       new ThreadShow(Providers.THREADS),
       new ThreadList(Providers.THREADS),
       new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
@@ -161,6 +175,25 @@ public final class AllCommands {
       new DbBackup(club.engine()),
       new About(context(folder), club.engine(), modules)
     };
+  }
+
+  /** Returns what the commands about a hole's place need, for a stock. */
+  public static Bench bench(Stock stock) {
+    return new Bench(
+        Providers.KIT_FILES,
+        Providers.METHODS,
+        Providers.DRILLS,
+        stock,
+        Providers.THREADS,
+        Providers.HEADS,
+        Providers.SPANNERS);
+  }
+
+  /** Returns what writes cards about holes. */
+  public static PlacePapers placePapers() {
+    PlacePapers papers = new PlacePapers();
+    papers.setCards(new HoleCardService(Providers.CORRECTIONS, Providers.OTHER_FACES));
+    return papers;
   }
 
   private static BundleContext context(Path folder) {

@@ -16,11 +16,19 @@ import org.fettlebench.fits.internal.SeatPainter;
 import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.chance.Chances;
 import org.fettlebench.holes.chance.MethodEstimates;
+import org.fettlebench.holes.correct.Corrections;
+import org.fettlebench.holes.correct.HoleMeasuring;
+import org.fettlebench.holes.correct.Pilots;
 import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.holes.internal.chance.EstimateService;
+import org.fettlebench.holes.internal.correct.CorrectionFinder;
+import org.fettlebench.holes.internal.correct.HoleFitter;
+import org.fettlebench.holes.internal.correct.PilotChooser;
+import org.fettlebench.holes.internal.otherface.FaceMarker;
 import org.fettlebench.holes.internal.patterns.EdgeRuleTables;
 import org.fettlebench.holes.internal.patterns.PatternPainter;
 import org.fettlebench.holes.internal.patterns.PatternsService;
+import org.fettlebench.holes.otherface.OtherFaces;
 import org.fettlebench.holes.patterns.EdgeRules;
 import org.fettlebench.holes.patterns.PatternDrawings;
 import org.fettlebench.holes.patterns.Patterns;
@@ -135,6 +143,18 @@ public final class Providers {
 
   /** Rules of edge distance. */
   public static final EdgeRules EDGE_RULES = new EdgeRuleTables(TABLES, Providers::faulty);
+
+  /** The choice of pilots. */
+  public static final Pilots PILOTS = new PilotChooser();
+
+  /** The fitting of measured holes. */
+  public static final HoleMeasuring MEASURING = new HoleFitter();
+
+  /** The correction of holes. */
+  public static final Corrections CORRECTIONS = new CorrectionFinder(SEATS);
+
+  /** Marking from the other face. */
+  public static final OtherFaces OTHER_FACES = new FaceMarker(SEATS);
 
   /** The reader of kit and seat files. */
   public static final KitFiles KIT_FILES =

@@ -11,8 +11,8 @@ import org.fettlebench.measure.Point;
  *
  * @param question what was asked
  * @param mark the place to mark
- * @param face outline of the far face as seen, corners numbered as in the question
- * @param upper outline of the upper face as it would be seen through the part
+ * @param face outline of the far face as seen, its arcs broken into chords
+ * @param upper outline of the upper face as it would be seen through the part, likewise
  * @param distances from all edges that can be measured from, the best to mark from first
  * @param pair the two to mark from
  * @param metalMm metal left between the hole and the nearest edge of the far face; negative when

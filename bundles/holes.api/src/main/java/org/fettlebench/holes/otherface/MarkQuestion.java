@@ -2,6 +2,7 @@ package org.fettlebench.holes.otherface;
 
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.measure.Point;
@@ -57,16 +58,15 @@ public record MarkQuestion(
   }
 
   /**
-   * Outlines, corners in order, either way round.
+   * Outlines of both faces; an arc is no edge to mark from.
    *
    * @param upper of the face where the hole must come out
    * @param far of the face that is drilled
    */
-  public record Faces(List<Point> upper, List<Point> far) {
-    /** Copies what could change. */
-    public Faces {
-      upper = List.copyOf(upper);
-      far = List.copyOf(far);
+  public record Faces(Outline upper, Outline far) {
+    /** Takes faces with straight edges by their corners in order, either way round. */
+    public Faces(List<Point> upper, List<Point> far) {
+      this(Outline.of(upper), Outline.of(far));
     }
   }
 }

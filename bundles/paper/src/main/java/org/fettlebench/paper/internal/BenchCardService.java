@@ -59,13 +59,13 @@ public final class BenchCardService implements BenchCards {
   }
 
   /** The library closes what it writes to, which is not ours to close. */
-  private static void save(PDDocument document, OutputStream pdf) throws IOException {
+  static void save(PDDocument document, OutputStream pdf) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     document.save(bytes);
     bytes.writeTo(pdf);
   }
 
-  private static void title(PDDocument document, String words) {
+  static void title(PDDocument document, String words) {
     document.getDocumentInformation().setTitle(words);
     document.getDocumentInformation().setCreator("Fettlebench");
   }

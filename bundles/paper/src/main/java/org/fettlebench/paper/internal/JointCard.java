@@ -154,15 +154,8 @@ final class JointCard {
     leftOut(flow, left, "cure");
   }
 
-  /** Boxes to write into with a pencil. */
   private void boxes(double top) throws IOException {
-    List<String> names = CardWords.boxes(joint.joint());
-    double width = WIDTH / names.size();
-    for (int i = 0; i < names.size(); i++) {
-      double left = LEFT + i * width;
-      sheet.box(Ink.BLACK, 0.25, left, top, width, 15);
-      sheet.text(Style.REMARK, new Point(left + 1.5, top + 3.6), names.get(i));
-    }
+    new PencilBoxes(sheet, LEFT, WIDTH).draw(CardWords.boxes(joint.joint()), top);
   }
 
   private void cautions(double top) throws IOException {

@@ -41,7 +41,14 @@ class DirectionsTest {
           Map.entry("fasteners.api", Set.of("measure", "tables.api", "threads.api")),
           Map.entry(
               "paper.api",
-              Set.of("measure", "tooling.api", "drawing", "fits.api", "club.api", "kits.api")),
+              Set.of(
+                  "measure",
+                  "tooling.api",
+                  "drawing",
+                  "fits.api",
+                  "holes.api",
+                  "club.api",
+                  "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
           Map.entry("castings.api", Set.of("measure", "drawing")),
           Map.entry("holes.api", Set.of("measure", "tables.api", "drawing", "fits.api")),

@@ -1,15 +1,12 @@
 package org.fettlebench.command.internal.kit;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.CommandException;
+import org.fettlebench.command.internal.PaperFile;
 import org.fettlebench.kits.JointReport;
 import org.fettlebench.kits.KitReport;
 import org.fettlebench.paper.BenchCards;
@@ -34,11 +31,6 @@ public final class KitPapers {
   void unsetCards(BenchCards service) {
     // The newer one may have been set before the older one is taken away.
     cards = cards.filter(now -> now != service);
-  }
-
-  /** What writes a paper. */
-  private interface Writing {
-    void to(OutputStream pdf) throws IOException;
   }
 
   static boolean asked(Call call) {
@@ -70,31 +62,14 @@ public final class KitPapers {
     if (call.option(CARD).isPresent()) {
       Path file = call.file(CARD);
       JointReport joint = joints.get(0);
-      file(file, pdf -> paper.jointCard(whole, joint, call.unit(), pdf));
+      PaperFile.write(file, pdf -> paper.jointCard(whole, joint, call.unit(), pdf));
       written.add("the bench card of " + joint.joint().name() + " is in " + file);
     }
     if (call.option(REPORT).isPresent()) {
       Path file = call.file(REPORT);
-      file(file, pdf -> paper.kitReport(whole, call.unit(), pdf));
+      PaperFile.write(file, pdf -> paper.kitReport(whole, call.unit(), pdf));
       written.add("the report of " + whole.kit().name() + " is in " + file);
     }
     return written;
-  }
-
-  private static void file(Path file, Writing writing) {
-    try {
-      // Whole in memory first, so that a failure leaves no half a file.
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      writing.to(bytes);
-      Files.write(file, bytes.toByteArray());
-    } catch (IOException e) {
-      throw new CommandException(
-          "the paper cannot be written to "
-              + file
-              + ": "
-              + e
-              + "; name a file in a folder of yours",
-          e);
-    }
   }
 }

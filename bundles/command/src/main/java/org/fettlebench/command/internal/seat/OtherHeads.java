@@ -17,12 +17,13 @@ import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.Threads;
 
 /** Heads that could stand in for the one a seat file names. */
-final class OtherHeads {
+public final class OtherHeads {
   private final Threads threads;
   private final Heads heads;
   private final Spanners spanners;
 
-  OtherHeads(Threads threads, Heads heads, Spanners spanners) {
+  /** Takes the tables to look in. */
+  public OtherHeads(Threads threads, Heads heads, Spanners spanners) {
     this.spanners = spanners;
     this.threads = threads;
     this.heads = heads;
@@ -33,7 +34,7 @@ final class OtherHeads {
    * same part (head or nut) for the thread that the head's title begins with, widest first; none
    * when it begins with no thread.
    */
-  List<SeatedHead> of(SeatedHead head) {
+  public List<SeatedHead> of(SeatedHead head) {
     List<SeatedHead> others = new ArrayList<>();
     head.spanner()
         .ifPresent(

@@ -39,19 +39,31 @@ public final class CorrectionFinder implements Corrections {
   public CorrectionAnswer correct(CorrectionQuestion question) {
     Situation situation = new Situation(question, seats);
     Outcome outcome = outcome(situation);
+    Optional<Filing> filing = filing(situation);
     List<WayOut> ways =
         outcome == Outcome.ON_TARGET
             ? List.of()
-            : new WaysOut(situation).find(outcome != Outcome.FILE && outcome != Outcome.LEAVE);
+            : new WaysOut(situation).find(needsMore(outcome, filing));
     return new CorrectionAnswer(
         question,
         outcome,
         situation.errorMm(),
         situation.error(),
         situation.curableMm(),
-        filing(situation),
+        filing,
         ways,
         situation.asIs());
+  }
+
+  /** Filing alone is not enough where it is in doubt, or where the head fouls all the same. */
+  private static boolean needsMore(Outcome outcome, Optional<Filing> filing) {
+    boolean fouls =
+        filing
+            .flatMap(Filing::after)
+            .map(SeatAnswer::verdict)
+            .filter(Verdict.FOULS::equals)
+            .isPresent();
+    return outcome != Outcome.LEAVE && (outcome != Outcome.FILE || fouls);
   }
 
   private static Outcome outcome(Situation situation) {
@@ -99,10 +111,8 @@ public final class CorrectionFinder implements Corrections {
     if (question.around().seat().isEmpty()) {
       return "";
     }
-    Outline outline =
-        Outline.of("outline", question.around().seat().get().seat().outline().points());
-    java.util.OptionalInt met = outline.met(question.found().centre(), towards);
-    return met.isPresent() ? outline.name(met.getAsInt()) : "";
+    Outline outline = Outline.of("outline", question.around().seat().get().seat().outline());
+    return outline.met(question.found().centre(), towards).map(outline::nameAt).orElse("");
   }
 
   private static Optional<Cutter> file(CorrectionQuestion question, double drilled) {

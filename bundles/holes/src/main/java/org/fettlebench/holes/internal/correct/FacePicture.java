@@ -68,7 +68,7 @@ final class FacePicture {
               sketch.line(LineKind.GOVERNING, wall.from(), wall.to());
               sketch.label(middle(wall.from(), wall.to()), wall.name(), Item.Side.ABOVE, false);
             });
-    corners(Outline.of("outline", seat.outline().points()));
+    corners(Outline.of("outline", seat.outline()));
     sketch.circle(LineKind.CENTRE, question.target(), seatQuestion.head().sweepDiameterMm() / 2);
   }
 
@@ -79,26 +79,41 @@ final class FacePicture {
   private void corners(Outline outline) {
     double middle = (outline.box().getMinX() + outline.box().getMaxX()) / 2;
     for (int corner = 1; corner <= outline.edges(); corner++) {
-      Point at = outline.start(corner);
+      Point at = outline.corner(corner);
       Item.Side side = at.xMm() < middle ? Item.Side.LEFT : Item.Side.RIGHT;
       sketch.label(at, Integer.toString(corner), side, false);
     }
   }
 
-  /** The arrow stands outside the hole and points at the side to file, as one would point at it. */
+  /** An arrow from the hole's centre to the side to file; its words stand outside the face. */
   private void arrow(Filing filing) {
     Point found = question.found().centre();
+    Point target = question.target();
     double radius = question.found().diameterMm() / 2;
-    double finish = question.finishDiameterMm();
+    double filed = filing.filedDiameterMm() / 2;
+    double degrees = filing.towards().degrees();
     double ux = filing.towards().dx();
     double uy = filing.towards().dy();
+    sketch.path(LineKind.GOVERNING, Sketch.round(target, filed, degrees - 75, degrees + 75), false);
     Point rim = found.moved(radius * ux, radius * uy);
-    Point start = found.moved(-0.5 * radius * ux, -0.5 * radius * uy);
-    sketch.arrow(LineKind.OUTLINE, start, rim, 0.12 * finish);
-    Point words = found.moved((radius + 0.6 * finish) * ux, (radius + 0.6 * finish) * uy);
-    sketch.path(LineKind.THIN, List.of(rim, words), false);
+    sketch.arrow(LineKind.OUTLINE, found, rim, 0.4 * radius);
+    Point words = found.moved(wordsAway(filing) * ux, wordsAway(filing) * uy);
+    sketch.path(LineKind.THIN, List.of(target.moved(filed * ux, filed * uy), words), false);
     Item.Side side = Math.abs(ux) > 0.3 ? sideways(ux) : upwards(uy);
     sketch.label(words, "file " + Say.figure(filing.deepestMm(), unit) + " here", side, true);
+  }
+
+  private double wordsAway(Filing filing) {
+    Point found = question.found().centre();
+    double past = 0.35 * question.finishDiameterMm();
+    return question
+            .around()
+            .seat()
+            .map(seat -> Outline.of("outline", seat.seat().outline()))
+            .flatMap(outline -> outline.met(found, filing.towards()))
+            .map(found::distanceMm)
+            .orElse(question.finishDiameterMm())
+        + past;
   }
 
   private static Item.Side sideways(double ux) {

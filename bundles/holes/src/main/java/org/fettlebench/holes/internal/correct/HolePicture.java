@@ -19,7 +19,7 @@ import org.fettlebench.measure.Point;
 
 /** Draws the hole alone: as found, the crescent to file with its figure, the finished hole. */
 final class HolePicture {
-  private static final int HATCHES = 60;
+  private static final int HATCHES = 12;
 
   private final CorrectionAnswer answer;
   private final LengthUnit unit;
@@ -75,7 +75,7 @@ final class HolePicture {
     Direction way = filing.towards();
     Point rim = found.moved(drilledRadius * way.dx(), drilledRadius * way.dy());
     Point deep = target.moved(filed * way.dx(), filed * way.dy());
-    sketch.dimension(rim, deep, 0, "file " + Say.figure(filing.deepestMm(), unit), true);
+    sketch.dimension(deep, rim, 0, "file " + Say.figure(filing.deepestMm(), unit), true);
   }
 
   private void error() {
@@ -88,7 +88,7 @@ final class HolePicture {
   private void hatch(Filing filing) {
     double filed = filing.filedDiameterMm() / 2;
     for (int i = -HATCHES; i <= HATCHES; i++) {
-      double offset = filed * i / HATCHES * 1.0;
+      double offset = filed * i / HATCHES;
       Optional<double[]> outer = chord(target, filed, offset);
       if (outer.isEmpty()) {
         continue;
@@ -126,15 +126,19 @@ final class HolePicture {
     return target.moved((along - offset) * share, (along + offset) * share);
   }
 
+  /** The finished size stands below, the filed one above, clear of the hole. */
   private void sizes(double reach) {
-    Point low = target.moved(0, -1.25 * reach);
-    sketch.label(
-        low,
-        "hole as it is "
-            + Say.size(2 * drilledRadius, unit)
-            + ", dashed: finished "
-            + Say.size(2 * finishRadius, unit),
-        Item.Side.BELOW,
-        false);
+    across(finishRadius, -1.25 * reach, "finished ");
+    answer
+        .filing()
+        .ifPresent(filing -> across(filing.filedDiameterMm() / 2, 1.25 * reach, "filed "));
+  }
+
+  private void across(double radius, double level, String what) {
+    Point left = target.moved(-radius, level);
+    Point right = target.moved(radius, level);
+    sketch.line(LineKind.THIN, target.moved(-radius, 0), left);
+    sketch.line(LineKind.THIN, target.moved(radius, 0), right);
+    sketch.dimension(left, right, 0, what + Say.size(2 * radius, unit), false);
   }
 }

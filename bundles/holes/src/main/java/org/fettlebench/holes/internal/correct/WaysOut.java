@@ -83,7 +83,7 @@ final class WaysOut {
   private Optional<WayOut> filePart() {
     double curable = situation.curableMm();
     double left = situation.errorMm() - curable;
-    if (!(curable > 0 && left > 0)) {
+    if (!(curable > 0 && left > Tolerances.GEOMETRY_SLACK_MM)) {
       return Optional.empty();
     }
     Point centre = situation.towardsTarget(curable);

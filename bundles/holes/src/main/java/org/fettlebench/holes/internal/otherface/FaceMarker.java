@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.drawing.Drawing;
+import org.fettlebench.fits.Outline.Corner;
+import org.fettlebench.fits.Outline.Edge;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Verdict;
@@ -15,6 +17,7 @@ import org.fettlebench.holes.otherface.FaceMark;
 import org.fettlebench.holes.otherface.FaceMark.EdgeDistance;
 import org.fettlebench.holes.otherface.MarkQuestion;
 import org.fettlebench.holes.otherface.OtherFaces;
+import org.fettlebench.holes.otherface.Turn;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.fettlebench.measure.Tolerances;
@@ -37,8 +40,7 @@ public final class FaceMarker implements OtherFaces {
   public FaceMark mark(MarkQuestion question) {
     guard(question);
     Outline upper = Outline.of("upper face", question.faces().upper());
-    List<Point> seen = question.faces().far().stream().map(question.turn()::seen).toList();
-    Outline face = Outline.of("far face", seen);
+    Outline face = Outline.of("far face", seen(question.turn(), question.faces().far()));
     Point mark = question.turn().seen(question.target());
     inside(question, upper, face, mark);
     List<EdgeDistance> distances = new Distances(face, mark).all();
@@ -49,13 +51,26 @@ public final class FaceMarker implements OtherFaces {
     return new FaceMark(
         question,
         mark,
-        seen,
-        question.faces().upper().stream().map(question.turn()::seen).toList(),
+        face.points(),
+        seen(question.turn(), question.faces().upper()).points(),
         distances,
         pair,
         metal,
         above,
         cautions(metal, upper.toEdgeMm(question.target()) - radius, pair, above));
+  }
+
+  /** Returns a closed line as it is seen with the part turned over. */
+  static org.fettlebench.fits.Outline seen(Turn turn, org.fettlebench.fits.Outline line) {
+    return org.fettlebench.fits.Outline.ofCorners(
+        line.corners().stream()
+            .map(
+                corner ->
+                    new Corner(
+                        turn.seen(corner.at()),
+                        corner.roundedMm(),
+                        corner.through().map(turn::seen)))
+            .toList());
   }
 
   private static void guard(MarkQuestion question) {
@@ -158,16 +173,17 @@ public final class FaceMarker implements OtherFaces {
     List<EdgeDistance> all() {
       List<EdgeDistance> distances = new ArrayList<>();
       for (int edge = 1; edge <= face.edges(); edge++) {
-        to(edge).ifPresent(distances::add);
+        int number = edge;
+        face.straight(edge).flatMap(straight -> to(number, straight)).ifPresent(distances::add);
       }
       distances.sort(Comparator.comparingDouble((EdgeDistance d) -> -EdgePair.bearing(d)));
       return distances;
     }
 
     /** The foot of the distance must lie on the edge, in plain sight of the mark. */
-    private Optional<EdgeDistance> to(int edge) {
-      Point start = face.start(edge);
-      Point end = face.end(edge);
+    private Optional<EdgeDistance> to(int edge, Edge straight) {
+      Point start = straight.from();
+      Point end = straight.to();
       double length = start.distanceMm(end);
       double ux = (end.xMm() - start.xMm()) / length;
       double uy = (end.yMm() - start.yMm()) / length;
@@ -181,7 +197,7 @@ public final class FaceMarker implements OtherFaces {
         return Optional.empty();
       }
       String name =
-          SideNames.of(face.outward(edge))
+          SideNames.of(face.outward(straight))
               + " edge, corner "
               + edge
               + " to "

@@ -5,10 +5,12 @@ import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
 import org.fettlebench.drawing.Tone;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.holes.internal.Say;
 import org.fettlebench.holes.internal.Sketch;
 import org.fettlebench.holes.otherface.FaceMark;
 import org.fettlebench.holes.otherface.FaceMark.EdgeDistance;
+import org.fettlebench.holes.otherface.MarkQuestion;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
@@ -37,7 +39,10 @@ final class FarFacePicture {
   }
 
   private Drawing draw() {
-    face(mark.face(), mark.upper());
+    MarkQuestion question = mark.question();
+    face(
+        FaceMarker.seen(question.turn(), question.faces().far()),
+        FaceMarker.seen(question.turn(), question.faces().upper()));
     hole(mark.mark());
     mark.pair().forEach(this::distance);
     return sketch.drawing(
@@ -58,17 +63,16 @@ final class FarFacePicture {
     return sketch.drawing("upper face before the part is turned", 0.03 * size);
   }
 
-  private void face(List<Point> front, List<Point> behind) {
-    sketch.area(Tone.PART, front);
-    sketch.path(LineKind.HIDDEN, behind, true);
-    sketch.path(LineKind.OUTLINE, front, true);
-    double middle =
-        (front.stream().mapToDouble(Point::xMm).min().orElse(0)
-                + front.stream().mapToDouble(Point::xMm).max().orElse(0))
-            / 2;
-    for (int i = 0; i < front.size(); i++) {
-      Item.Side side = front.get(i).xMm() < middle ? Item.Side.LEFT : Item.Side.RIGHT;
-      sketch.label(front.get(i), Integer.toString(i + 1), side, false);
+  private void face(Outline front, Outline behind) {
+    sketch.area(Tone.PART, front.points());
+    sketch.path(LineKind.HIDDEN, behind.points(), true);
+    sketch.path(LineKind.OUTLINE, front.points(), true);
+    double least = front.points().stream().mapToDouble(Point::xMm).min().orElse(0);
+    double most = front.points().stream().mapToDouble(Point::xMm).max().orElse(0);
+    int number = 1;
+    for (Outline.Corner corner : front.corners()) {
+      Item.Side side = corner.at().xMm() < (least + most) / 2 ? Item.Side.LEFT : Item.Side.RIGHT;
+      sketch.label(corner.at(), Integer.toString(number++), side, false);
     }
   }
 

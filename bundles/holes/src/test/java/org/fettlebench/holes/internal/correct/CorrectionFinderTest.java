@@ -224,6 +224,16 @@ class CorrectionFinderTest {
   }
 
   @Test
+  void whereTheHeadFoulsEvenAtTheTargetMoreIsOffered() {
+    // The right edge is 5 from the target and the head needs 7; one of 8 needs 4.
+    CorrectionAnswer answer = finder.correct(ask(0.4, 0, 0.02, seat(15, 14, false, round(8))));
+    assertEquals(Outcome.FILE, answer.outcome());
+    assertEquals(Verdict.FOULS, answer.filing().orElseThrow().after().orElseThrow().verdict());
+    assertEquals(
+        List.of(WayOut.Kind.OTHER_HEAD), answer.waysOut().stream().map(WayOut::kind).toList());
+  }
+
+  @Test
   void theMatingHoleMayFollowWhenTheHeadSits() {
     CorrectionAnswer answer = finder.correct(ask(0, 0.29, 0.28, seat(20, 15.4, true)));
     // 0.3 of room away, less 0.29, measured within 0.28: tight, so not simply left.
@@ -306,12 +316,13 @@ class CorrectionFinderTest {
         finder.drawHole(answer, LengthUnit.MILLIMETRE).items().stream()
             .filter(Item.Dimension.class::isInstance)
             .map(Item.Dimension.class::cast)
+            .filter(Item.Dimension::strong)
             .findFirst()
             .orElseThrow();
     assertEquals("file 1.00 mm", depth.words());
     assertEquals(1, depth.from().distanceMm(depth.to()), EXACT);
-    assertEquals(10.5 - 2, depth.from().xMm(), EXACT);
-    assertEquals(10.5 - 3, depth.to().xMm(), EXACT);
+    assertEquals(10.5 - 3, depth.from().xMm(), EXACT);
+    assertEquals(10.5 - 2, depth.to().xMm(), EXACT);
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.fettlebench.drawing.Item;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
@@ -85,8 +86,8 @@ class FaceMarkerTest {
   void aFaceTurnedOverRunsTheOtherWayRound() {
     for (Turn turn : Turn.values()) {
       FaceMark mark = marker.mark(ask(FACES, turn));
-      assertTrue(area(FACES.far()) > 0);
-      assertEquals(-area(FACES.far()), area(mark.face()), EXACT, turn.words());
+      assertTrue(area(FACES.far().points()) > 0);
+      assertEquals(-area(FACES.far().points()), area(mark.face()), EXACT, turn.words());
     }
   }
 
@@ -159,8 +160,8 @@ class FaceMarkerTest {
     Faces faces = any(new Random(seed));
     FaceMark mark = marker.mark(ask(faces, Turn.SIDEWAYS));
     for (EdgeDistance told : mark.distances()) {
-      Point a = faces.far().get(told.edge() - 1);
-      Point b = faces.far().get(told.edge() % 4);
+      Point a = faces.far().points().get(told.edge() - 1);
+      Point b = faces.far().points().get(told.edge() % 4);
       double real =
           Math.abs(
                   (b.xMm() - a.xMm()) * (TARGET.yMm() - a.yMm())
@@ -204,10 +205,10 @@ class FaceMarkerTest {
   @ParameterizedTest
   @EnumSource
   void cornersMayRunEitherWayRound(Turn turn) {
-    List<Point> reversed = new ArrayList<>(FACES.far());
+    List<Point> reversed = new ArrayList<>(FACES.far().points());
     Collections.reverse(reversed);
     FaceMark one = marker.mark(ask(FACES, turn));
-    FaceMark other = marker.mark(ask(new Faces(FACES.upper(), reversed), turn));
+    FaceMark other = marker.mark(ask(new Faces(FACES.upper(), Outline.of(reversed)), turn));
     assertEquals(one.mark(), other.mark());
     for (EdgeDistance distance : one.distances()) {
       String side = distance.name().split(",")[0];
@@ -234,7 +235,7 @@ class FaceMarkerTest {
     // A notch: the short edge 3 ends at x = 3, the mark stands at 5.
     Faces notched =
         new Faces(
-            FACES.upper(),
+            FACES.upper().points(),
             List.of(
                 new Point(0, 0),
                 new Point(22, 0),
@@ -255,7 +256,7 @@ class FaceMarkerTest {
     // A slot from x = 8 to 9 stands between the mark and the right-hand edge.
     Faces slotted =
         new Faces(
-            FACES.upper(),
+            FACES.upper().points(),
             List.of(
                 new Point(0, 0),
                 new Point(8, 0),
@@ -270,11 +271,26 @@ class FaceMarkerTest {
     assertTrue(mark.distances().stream().anyMatch(d -> d.edge() == 2), "the slot's side serves");
   }
 
+  /** Of a rounded corner the straight part serves, an arc does not; the mirror keeps both. */
+  @Test
+  void arcsAreNoEdgesToMarkFrom() {
+    Outline far =
+        Outline.of(FACES.far().points())
+            .withCorner(0, Outline.Corner.sharp(new Point(-4, -1)).withRounded(2))
+            .withCorner(2, Outline.Corner.sharp(new Point(22, 15)).withThrough(new Point(9, 17)));
+    FaceMark mark = marker.mark(ask(new Faces(FACES.upper(), far), Turn.SIDEWAYS));
+    assertEquals(
+        List.of(1, 2, 4), mark.distances().stream().map(EdgeDistance::edge).sorted().toList());
+    assertEquals(9, from(mark, 4).distanceMm(), EXACT);
+    assertEquals(0, from(mark, 4).end().distanceMm(new Point(4, 1)), EXACT);
+    assertTrue(mark.face().stream().anyMatch(place -> place.yMm() > 16.9), "bulges away still");
+  }
+
   @Test
   void theWanderOverTheDepthIsAdded() {
     assertEquals(0.1, HOLE.wanderMm(), EXACT);
     assertEquals(0.3, HOLE.errorAboveMm(), EXACT);
-    Seat seat = Seat.flat("foot", org.fettlebench.fits.Outline.of(FACES.upper()), new Point(9, 6));
+    Seat seat = Seat.flat("foot", FACES.upper(), new Point(9, 6));
     SeatedHead head =
         new SeatedHead(
             "round",
@@ -301,7 +317,7 @@ class FaceMarkerTest {
     assertEquals(7 - 1.5, mark.metalMm(), EXACT);
     Faces narrow =
         new Faces(
-            FACES.upper(),
+            FACES.upper().points(),
             List.of(new Point(4, 0), new Point(20, 0), new Point(20, 12), new Point(4, 12)));
     FaceMark thin = marker.mark(ask(narrow, Turn.SIDEWAYS));
     assertEquals(-0.5, thin.metalMm(), EXACT);
@@ -315,7 +331,7 @@ class FaceMarkerTest {
 
   @Test
   void refusesWhatCannotBeMarked() {
-    List<Point> upper = FACES.upper();
+    List<Point> upper = FACES.upper().points();
     List<Point> aside =
         List.of(new Point(8, 0), new Point(20, 0), new Point(20, 12), new Point(8, 12));
     refused("3.00 mm (0.118 in) off the far face", ask(new Faces(upper, aside), Turn.SIDEWAYS));
