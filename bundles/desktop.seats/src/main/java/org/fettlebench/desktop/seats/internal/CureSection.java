@@ -93,6 +93,11 @@ final class CureSection {
         bench.undoOfLast());
   }
 
+  /** Returns where the section begins in its pane, pixels. */
+  int top() {
+    return section.getLocation().y;
+  }
+
   /** Returns the cures shown, for tests. */
   List<SeatCure> cures() {
     return cures;

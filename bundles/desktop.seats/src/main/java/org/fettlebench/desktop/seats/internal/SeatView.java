@@ -71,7 +71,7 @@ final class SeatView extends Composite {
     Layouts.fill(split.form());
     Composite left = Layouts.columns(split.form(), 1);
     empty = empty(left, deeds);
-    head = new VerdictHead(left, desk, parts.book());
+    head = new VerdictHead(left, desk, parts.book(), this::toCures);
     choices = Layouts.wide(Layouts.columns(left, 6));
     for (ViewChoice each : ViewChoice.values()) {
       views.put(each, viewButton(each));
@@ -152,6 +152,10 @@ final class SeatView extends Composite {
     choice = wanted;
     draw();
     canvas.whole();
+  }
+
+  private void toCures() {
+    side.showCures();
   }
 
   void whole() {

@@ -26,8 +26,8 @@ final class SeatWords {
   static String allowance(SeatAnswer answer, LengthUnit unit) {
     double allowance = answer.allowanceAtIntendedMm();
     return allowance >= 0
-        ? "The hole may be out " + both(allowance, unit) + " any way."
-        : "Even with the hole just right it lacks " + both(-allowance, unit) + ".";
+        ? "The hole may be out " + both(allowance, unit) + "."
+        : "Lacks " + both(-allowance, unit) + " even with the hole just right.";
   }
 
   /** Returns what is to be expected, with where that comes from. */

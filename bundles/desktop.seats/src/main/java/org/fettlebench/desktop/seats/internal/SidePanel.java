@@ -45,6 +45,11 @@ final class SidePanel {
     }
   }
 
+  /** Brings the cures into sight. */
+  void showCures() {
+    pane.setOrigin(0, cures.top());
+  }
+
   void unitChanged() {
     flat.unitChanged();
     head.unitChanged();

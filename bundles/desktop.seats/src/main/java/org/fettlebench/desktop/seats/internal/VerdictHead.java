@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
@@ -12,6 +13,7 @@ import org.fettlebench.desktop.widgets.VerdictBadge;
 import org.fettlebench.desktop.widgets.VerdictMark;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.Verdict;
 
 /**
  * The answer above the drawing: word, allowance, chance, what governs. Its height never changes.
@@ -21,14 +23,15 @@ final class VerdictHead extends Composite {
   private final SeatBook book;
   private final VerdictBadge badge;
   private final Label allowance;
+  private final Button cures;
   private final Label chance;
   private final Label governs;
 
-  VerdictHead(Composite parent, Desk desk, SeatBook book) {
+  VerdictHead(Composite parent, Desk desk, SeatBook book, Runnable toCures) {
     super(parent, SWT.NONE);
     this.desk = desk;
     this.book = book;
-    GridLayout grid = Layouts.grid(2, 0);
+    GridLayout grid = Layouts.grid(3, 0);
     grid.verticalSpacing = 2;
     setLayout(grid);
     setBackground(parent.getBackground());
@@ -39,6 +42,11 @@ final class VerdictHead extends Composite {
     data.widthHint = (int) (150 * desk.look().scale());
     badge.setLayoutData(data);
     allowance = line(desk.look().strong());
+    cures = Layouts.button(this, desk.look(), "Cures", toCures);
+    cures.setToolTipText("What would make the head sit, beside the drawing");
+    GridData end = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
+    end.verticalSpan = 3;
+    cures.setLayoutData(end);
     chance = line(desk.look().text());
     governs = line(desk.look().small());
     governs.setForeground(desk.look().faint());
@@ -55,6 +63,8 @@ final class VerdictHead extends Composite {
 
   void show(Sketch sketch, Reply reply) {
     Optional<SeatAnswer> answer = reply.answer();
+    // It keeps its room while it is not wanted, so that nothing moves.
+    cures.setVisible(answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());
     if (answer.isEmpty()) {
       badge.show(
           reply.wrong() ? VerdictMark.STRUCK : VerdictMark.OPEN,
