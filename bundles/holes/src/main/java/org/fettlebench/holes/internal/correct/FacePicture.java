@@ -1,6 +1,5 @@
 package org.fettlebench.holes.internal.correct;
 
-import java.util.List;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
@@ -97,30 +96,27 @@ final class FacePicture {
     sketch.path(LineKind.GOVERNING, Sketch.round(target, filed, degrees - 75, degrees + 75), false);
     Point rim = found.moved(radius * ux, radius * uy);
     sketch.arrow(LineKind.OUTLINE, found, rim, 0.4 * radius);
-    Point words = found.moved(wordsAway(filing) * ux, wordsAway(filing) * uy);
-    sketch.path(LineKind.THIN, List.of(target.moved(filed * ux, filed * uy), words), false);
-    Item.Side side = Math.abs(ux) > 0.3 ? sideways(ux) : upwards(uy);
-    sketch.label(words, "file " + Say.figure(filing.deepestMm(), unit) + " here", side, true);
+    boolean above = uy >= 0;
+    Point words = words(filing, above);
+    sketch.line(LineKind.THIN, target.moved(filed * ux, filed * uy), words);
+    sketch.label(
+        words,
+        "file " + Say.figure(filing.deepestMm(), unit) + " here",
+        above ? Item.Side.ABOVE : Item.Side.BELOW,
+        true);
   }
 
-  private double wordsAway(Filing filing) {
+  /** The words stand above or below the face, where they leave its width to the scale. */
+  private Point words(Filing filing, boolean above) {
     Point found = question.found().centre();
-    double past = 0.35 * question.finishDiameterMm();
+    double finish = question.finishDiameterMm();
+    double x = found.xMm() + 0.8 * finish * filing.towards().dx();
+    double past = (above ? 0.3 : -0.3) * finish;
     return question
-            .around()
-            .seat()
-            .map(seat -> Outline.of("outline", seat.seat().outline()))
-            .flatMap(outline -> outline.met(found, filing.towards()))
-            .map(found::distanceMm)
-            .orElse(question.finishDiameterMm())
-        + past;
-  }
-
-  private static Item.Side sideways(double ux) {
-    return ux > 0 ? Item.Side.RIGHT : Item.Side.LEFT;
-  }
-
-  private static Item.Side upwards(double uy) {
-    return uy > 0 ? Item.Side.ABOVE : Item.Side.BELOW;
+        .around()
+        .seat()
+        .map(seat -> Outline.of("outline", seat.seat().outline()).box())
+        .map(box -> new Point(x, (above ? box.getMaxY() : box.getMinY()) + past))
+        .orElse(new Point(x, found.yMm() + (above ? finish : -finish) + past));
   }
 }
