@@ -48,10 +48,11 @@ class SeatPicturesTest {
                             sketch.with(
                                 sketch
                                     .hole()
+                                    .at(new Point(9.5, 0.2))
                                     .found(
                                         Optional.of(
                                             new SeatFile.Drilled(
-                                                new Point(8.3, 0.35), 4.0, 0.05))))));
+                                                new Point(9.2, 0.2), 4.0, 0.05))))));
             view.side().pane().setOrigin(0, 10_000);
           }
           if (unit.equals("in")) {
@@ -62,6 +63,14 @@ class SeatPicturesTest {
           Path file = Windowed.folder().resolve("seats-" + name + ".png");
           desk.picture(file);
           assertTrue(Files.isRegularFile(file), file.toString());
+          if (!name.equals("empty")) {
+            view.deeds().card(Windowed.folder().resolve("seats-" + name + ".pdf"));
+          }
+          if (name.startsWith("drilled")) {
+            view.view(ViewChoice.FACE);
+            desk.settle();
+            desk.picture(Windowed.folder().resolve("seats-" + name + "-face.png"));
+          }
         });
   }
 }
