@@ -3,6 +3,7 @@ package org.fettlebench.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.stream.Stream;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.measure.LengthUnit;
@@ -34,6 +35,12 @@ public interface SeatCards {
     /** Copies what could change. */
     public Card {
       lines = List.copyOf(lines);
+    }
+
+    /** Returns the same card with other lines before its own; blank ones are left out. */
+    public Card after(List<String> first) {
+      Stream<String> all = Stream.concat(first.stream(), lines.stream()).flatMap(String::lines);
+      return new Card(title, what, verdict, drawing, all.filter(line -> !line.isBlank()).toList());
     }
   }
 }

@@ -87,7 +87,13 @@ final class Mending {
             .orElse("");
     return switch (answer.outcome()) {
       case ON_TARGET -> "The measurement cannot tell this hole from one that is right. Go on.";
-      case LEAVE -> out + "The seat has room for that: leave the hole where it is.";
+      case LEAVE ->
+          out
+              + "The seat has room for that: leave the hole where it is."
+              + answer
+                  .filing()
+                  .map(filing -> " To bring it right all the same: " + filing(filing, unit))
+                  .orElse("");
       case FILE -> answer.filing().map(filing -> filing(filing, unit)).orElse(out);
       case FILE_IN_DOUBT ->
           answer.filing().map(filing -> filing(filing, unit)).orElse(out)

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -37,6 +38,7 @@ final class SeatDeeds {
   private final Supplier<Optional<SeatCards>> cards;
   private Supplier<ImageData> picture = () -> new ImageData(1, 1, 1, null);
   private Supplier<Optional<Drawing>> drawing = Optional::empty;
+  private Supplier<List<String>> told = List::of;
 
   SeatDeeds(
       Desk desk, Bench bench, SeatBook book, KitFiles files, Supplier<Optional<SeatCards>> cards) {
@@ -51,6 +53,11 @@ final class SeatDeeds {
   void draws(Supplier<Optional<Drawing>> what, Supplier<ImageData> asPicture) {
     drawing = what;
     picture = asPicture;
+  }
+
+  /** Says what stands below the drawing, such as how to file; it goes on the card first. */
+  void tells(Supplier<List<String>> words) {
+    told = words;
   }
 
   /** Begins anew; Undo brings the old work back. */
@@ -212,7 +219,9 @@ final class SeatDeeds {
       return;
     }
     SeatCards.Card card =
-        new Carded(bench, book).card(drawing.get().get(), answer.get(), desk.unit());
+        new Carded(bench, book)
+            .card(drawing.get().get(), answer.get(), desk.unit())
+            .after(told.get());
     java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
     try {
       service.get().card(card, desk.unit(), bytes);

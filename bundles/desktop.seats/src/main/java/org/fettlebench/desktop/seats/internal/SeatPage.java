@@ -152,6 +152,7 @@ public final class SeatPage implements Page {
       deeds.example();
     }
     deeds.draws(made.canvas()::drawing, made.canvas()::picture);
+    deeds.tells(made::told);
     new SeatKeys(made, deeds).watch();
     desk = Optional.of(newDesk);
     bench = Optional.of(work);

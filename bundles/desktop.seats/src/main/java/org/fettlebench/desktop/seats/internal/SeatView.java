@@ -268,6 +268,6 @@ final class SeatView extends Composite {
 
   /** Returns what is said below the drawing. */
   List<String> told() {
-    return List.of(words.getText(), remark.getText());
+    return List.of(words.getText().replace("&&", "&"), remark.getText().replace("&&", "&"));
   }
 }

@@ -209,6 +209,7 @@ class SeatPageTest {
                                                   new Point(9.3, 0), 3.2, 0.02))))));
           String told = view.told().get(0);
           assertTrue(told.startsWith("The hole is out 1.30 mm (0.051 in) towards 3 o'clock"), told);
+          view.deeds().card(Windowed.folder().resolve("seats-past-cure.pdf"));
           view.side().found().x().text().setText("8.4");
           desk.settle();
           told = view.told().get(0);
