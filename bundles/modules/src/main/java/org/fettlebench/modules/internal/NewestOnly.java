@@ -2,8 +2,10 @@ package org.fettlebench.modules.internal;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fettlebench.modules.ModuleOrigin;
@@ -22,6 +24,8 @@ import org.osgi.framework.wiring.BundleRevision;
  */
 final class NewestOnly implements ResolverHookFactory {
   private final BundleContext context;
+  // Asked for every bundle at every step of a start, and it looks at the disk.
+  private final Map<String, Boolean> droppedByLocation = new ConcurrentHashMap<>();
 
   NewestOnly(BundleContext context) {
     this.context = context;
@@ -32,20 +36,27 @@ final class NewestOnly implements ResolverHookFactory {
     return versions(bundle.getSymbolicName())
         .filter(other -> other.getVersion().compareTo(bundle.getVersion()) > 0)
         .max(Comparator.comparing(Bundle::getVersion))
-        .filter(other -> ModuleOrigin.dropped(bundle, context));
+        .filter(other -> dropped(bundle));
   }
 
   /** Returns all versions of a module that lie in the folder. */
   Stream<Bundle> versions(String symbolicName) {
     return Stream.of(context.getBundles())
         .filter(bundle -> symbolicName != null && symbolicName.equals(bundle.getSymbolicName()))
-        .filter(bundle -> ModuleOrigin.dropped(bundle, context));
+        .filter(bundle -> dropped(bundle));
+  }
+
+  private boolean dropped(Bundle bundle) {
+    return droppedByLocation.computeIfAbsent(
+        bundle.getLocation(), place -> ModuleOrigin.dropped(bundle, context));
   }
 
   @Override
   public ResolverHook begin(Collection<BundleRevision> triggers) {
+    // Asked at every step of a start: the suite's own, which are most, are left out first.
     return new Hook(
         Stream.of(context.getBundles())
+            .filter(bundle -> dropped(bundle))
             .filter(bundle -> newerThan(bundle).isPresent())
             .collect(Collectors.toUnmodifiableSet()));
   }

@@ -1,12 +1,14 @@
 package org.fettlebench.threads.internal;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 
@@ -19,69 +21,90 @@ final class DesignationIndex {
     LOOSE
   }
 
-  private record Found(Claim claim, ScrewThread thread) {}
+  /** A claim; of equal ones that of the earlier series stands. */
+  private record Found(Claim claim, int seriesAt, ScrewThread thread) {
+    private boolean beats(Found other) {
+      int stronger = claim.compareTo(other.claim);
+      return stronger < 0 || stronger == 0 && seriesAt < other.seriesAt;
+    }
+  }
 
   /** A thread with its ways of writing. */
   record Entry(ScrewThread thread, Spellings spellings) {}
 
-  private final Map<String, Found> found = new HashMap<>();
-  private final List<Entry> entries = new ArrayList<>();
-  private final List<HeldSeries> series;
-
-  private boolean filled;
-
-  /**
-   * Takes the series; spelling them out waits for the first question, since many starts ask none.
-   */
-  DesignationIndex(List<HeldSeries> series) {
-    this.series = List.copyOf(series);
-  }
-
-  private synchronized void fill() {
-    if (!filled) {
-      series.forEach(this::add);
-      filled = true;
+  /** A series with its names as they are found in what is typed. */
+  private record Named(HeldSeries held, List<String> keys) {
+    static Named of(HeldSeries held) {
+      return new Named(
+          held,
+          Stream.concat(Stream.of(held.series().id()), held.aliases().stream())
+              .map(DesignationText::key)
+              .distinct()
+              .toList());
     }
   }
 
+  /** Letters that stand in a designation without the name of its series: M6x0.75. */
+  private static final String NAMELESS_LETTERS = "mx";
+
+  private final Map<String, Found> found = new HashMap<>();
+  private final List<Named> series;
+  private final List<List<Entry>> entries;
+
+  /**
+   * Takes the series; each is spelt out when a question may be about it, since that takes long and
+   * most calls ask for one thread.
+   */
+  DesignationIndex(List<HeldSeries> series) {
+    this.series = series.stream().map(Named::of).toList();
+    this.entries = new ArrayList<>(Collections.nCopies(series.size(), List.of()));
+  }
+
   /** Finds a thread by a designation brought to {@link DesignationText#key}. */
-  Optional<ScrewThread> find(String key) {
-    fill();
+  synchronized Optional<ScrewThread> find(String key) {
+    boolean named =
+        key.chars().anyMatch(c -> Character.isLetter(c) && NAMELESS_LETTERS.indexOf(c) < 0);
+    for (int i = 0; i < series.size(); i++) {
+      if (!named || series.get(i).keys().stream().anyMatch(key::contains)) {
+        spell(i);
+      }
+    }
     return Optional.ofNullable(found.get(key)).map(Found::thread);
   }
 
-  List<Entry> entries() {
-    fill();
-    return entries;
+  synchronized List<Entry> entries() {
+    for (int i = 0; i < series.size(); i++) {
+      spell(i);
+    }
+    return entries.stream().flatMap(List::stream).toList();
   }
 
-  private void add(HeldSeries held) {
-    List<String> names = new ArrayList<>(held.aliases());
-    names.add(0, held.series().id());
-    List<String> keys = names.stream().map(DesignationText::key).distinct().toList();
+  private void spell(int seriesAt) {
+    if (!entries.get(seriesAt).isEmpty()) {
+      return;
+    }
     List<Entry> own = new ArrayList<>();
-    for (ScrewThread thread : held.series().threads()) {
-      own.add(new Entry(thread, Spellings.of(thread, keys)));
+    Named named = series.get(seriesAt);
+    for (ScrewThread thread : named.held().series().threads()) {
+      own.add(new Entry(thread, Spellings.of(thread, named.keys())));
     }
     Set<String> ambiguous = ambiguous(own);
     for (Entry entry : own) {
       Spellings ways = entry.spellings();
       boolean unified = entry.thread().form() == ThreadForm.UNIFIED;
-      claim(ways.exact(), Claim.EXACT, entry.thread());
-      claim(ways.dashed(), unified ? Claim.EXACT : Claim.DASHED_BUT_NOT_UNIFIED, entry.thread());
-      ways.loose().stream()
-          .filter(way -> !ambiguous.contains(way))
-          .forEach(way -> claim(Set.of(way), Claim.LOOSE, entry.thread()));
+      Claim dashed = unified ? Claim.EXACT : Claim.DASHED_BUT_NOT_UNIFIED;
+      claim(ways.exact(), new Found(Claim.EXACT, seriesAt, entry.thread()));
+      claim(ways.dashed(), new Found(dashed, seriesAt, entry.thread()));
+      Set<String> loose = new HashSet<>(ways.loose());
+      loose.removeAll(ambiguous);
+      claim(loose, new Found(Claim.LOOSE, seriesAt, entry.thread()));
     }
-    entries.addAll(own);
+    entries.set(seriesAt, List.copyOf(own));
   }
 
-  private void claim(Set<String> ways, Claim claim, ScrewThread thread) {
+  private void claim(Set<String> ways, Found claim) {
     for (String way : ways) {
-      found.merge(
-          way,
-          new Found(claim, thread),
-          (old, next) -> next.claim().compareTo(old.claim()) < 0 ? next : old);
+      found.merge(way, claim, (old, next) -> next.beats(old) ? next : old);
     }
   }
 
