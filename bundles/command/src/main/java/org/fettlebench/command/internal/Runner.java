@@ -72,10 +72,9 @@ public final class Runner implements ToIntFunction<Map<String, Object>> {
   }
 
   private int run(Asked asked, Place place, Printer printer) {
-    List<Command> known = commands.all();
-    Optional<Command> found = Commands.longest(known, asked.words());
+    Optional<Command> found = commands.longest(asked.words());
     if (found.isEmpty()) {
-      return new Guide(known).answer(asked, printer);
+      return new Guide(commands.all()).answer(asked, printer);
     }
     Command command = found.get();
     if (asked.help()) {

@@ -13,10 +13,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToIntFunction;
 import java.util.jar.Attributes;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import org.fettlebench.command.internal.Session.Answer;
 import org.fettlebench.testkit.FelixHarness;
@@ -100,6 +103,22 @@ class CommandsInFelixTest {
       assertEquals("", check.err());
       assertEquals(1, check.status());
       assertTrue(check.out().contains("\"verdict\" : \"fouls\""), check.out());
+    }
+  }
+
+  @Test
+  void theWordsThatCommandsTellBeforeTheyAreMadeAreThoseOfTheirUsages() throws Exception {
+    try (FelixHarness felix = felix();
+        FreshClub other = new FreshClub(data.resolve("other"))) {
+      felix.await(ToIntFunction.class, "(fettlebench.main=command)");
+      Set<String> told = new TreeSet<>();
+      for (var reference :
+          felix.context().getAllServiceReferences(null, "(" + Commands.WORDS + "=*)")) {
+        told.add(String.valueOf(reference.getProperty(Commands.WORDS)));
+      }
+      Set<String> used = new TreeSet<>();
+      Stream.of(AllCommands.of(other, data)).forEach(one -> used.add(one.usage().words()));
+      assertEquals(used, told);
     }
   }
 

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.fettlebench.command.Command;
 import org.fettlebench.modules.Faults;
+import org.mockito.Mockito;
+import org.osgi.framework.BundleContext;
 
 /** A command line to type at, with whatever commands a test gives it. */
 public final class Session {
@@ -20,7 +22,7 @@ public final class Session {
   /** Starts a session with commands. */
   public Session(Command... commands) {
     Faults faults = (from, doing, cause) -> reported.add(doing + ": " + cause);
-    Commands known = new Commands(faults);
+    Commands known = new Commands(Mockito.mock(BundleContext.class), faults);
     List.of(commands).forEach(known::add);
     runner = new Runner(known, faults, "/club/log/fettlebench.log");
   }

@@ -12,6 +12,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Footnotes;
@@ -28,7 +29,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells how far over or under scale a fastener's hexagon looks on a model. */
-@Component
+@Component(property = Commands.WORDS + "=head scale")
 public final class HeadScale implements Command {
   private static final Pattern SCALE = Pattern.compile("(?:1\\s*[:/]\\s*)?(\\d+(?:\\.\\d+)?)");
 

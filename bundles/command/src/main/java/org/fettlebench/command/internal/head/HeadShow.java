@@ -7,6 +7,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Footnotes;
@@ -23,7 +24,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows the heads, nuts and washers that the tables list for a thread. */
-@Component
+@Component(property = Commands.WORDS + "=head show")
 public final class HeadShow implements Command {
   private static final Usage USAGE =
       Usage.of(

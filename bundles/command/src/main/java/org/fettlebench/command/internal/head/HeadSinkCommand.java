@@ -10,6 +10,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.hole.HeldDrills;
 import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.fasteners.Head;
@@ -33,7 +34,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says what to cut so that a head lies flush or below the face, or bears square on it. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=head sink")
 public final class HeadSinkCommand implements Command {
   private static final String MEASURED = "measured";
   private static final Usage USAGE =

@@ -9,6 +9,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
@@ -21,7 +22,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows the drills next to a size: of all systems, or only those that the club holds. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=drill near")
 public final class DrillNear extends StockedDrillCommand {
   private static final int USUALLY = 6;
   private static final int MOST = 100;

@@ -9,6 +9,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.LengthFormat;
@@ -19,7 +20,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows one drill: all its names, its size, and where the club has it. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=drill show")
 public final class DrillShow extends StockedDrillCommand {
   private static final Usage USAGE =
       Usage.of("drill show", "Shows a drill's names, size and whereabouts.", "drill show No 22")

@@ -13,6 +13,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
@@ -35,7 +36,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says how fast to turn a drill or another cutter, and what a machine can do of that. */
-@Component
+@Component(property = Commands.WORDS + "=drill speed")
 public final class DrillSpeed implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -8,6 +8,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
@@ -25,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Plans a tapped hole and the hole to pass its screw, out of the drills that the club holds. */
-@Component
+@Component(property = Commands.WORDS + "=hole plan")
 public final class HolePlan implements Command {
   // Common practice, no source: the usual point of a jobber drill.
   private static final double USUAL_POINT_DEGREES = 118;

@@ -6,6 +6,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.PaperFile;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.SeatQuestion;
@@ -27,7 +28,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says what to do about a hole that is drilled and was measured. */
-@Component
+@Component(property = Commands.WORDS + "=hole correct")
 public final class HoleCorrect implements Command {
   private static final Usage USAGE =
       Usage.of(

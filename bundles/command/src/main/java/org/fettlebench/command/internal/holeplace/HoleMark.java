@@ -11,6 +11,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.PaperFile;
@@ -34,7 +35,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says where to mark a hole that is drilled from the other face. */
-@Component
+@Component(property = Commands.WORDS + "=hole mark")
 public final class HoleMark implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -10,6 +10,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.PaperFile;
@@ -31,7 +32,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Finds where a drilled hole is from what rule and calliper said. */
-@Component
+@Component(property = Commands.WORDS + "=hole measure")
 public final class HoleMeasure implements Command {
   static final double WIDTH_MM = 180;
   static final double HEIGHT_MM = 125;

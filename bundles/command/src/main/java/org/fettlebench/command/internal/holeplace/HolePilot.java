@@ -8,6 +8,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.holes.correct.Cutter;
@@ -24,7 +25,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Chooses the pilot after which a hole that lands wrong can still be filed to its place. */
-@Component
+@Component(property = Commands.WORDS + "=hole pilot")
 public final class HolePilot implements Command {
   private static final int MOST_RUNGS = 8;
   private static final Usage USAGE =

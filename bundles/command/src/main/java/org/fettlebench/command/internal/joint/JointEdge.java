@@ -8,6 +8,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Footnotes;
@@ -27,7 +28,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Holds a hole's distance from the edge and from the next hole against the published rules. */
-@Component
+@Component(property = Commands.WORDS + "=joint edge")
 public final class JointEdge implements Command {
   private static final Usage USAGE =
       Usage.of(

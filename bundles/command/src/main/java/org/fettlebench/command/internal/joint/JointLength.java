@@ -13,6 +13,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.thread.ThreadWords;
@@ -29,7 +30,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells which length of screw a joint wants, and which of those held will do. */
-@Component
+@Component(property = Commands.WORDS + "=joint length")
 public final class JointLength implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -11,6 +11,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
@@ -24,7 +25,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells the zones of position that a clearance hole allows, floating and fixed. */
-@Component
+@Component(property = Commands.WORDS + "=joint zone")
 public final class JointZone implements Command {
   private static final String SOURCE =
       "ASME Y14.5, appendix: floating H = F + T; fixed H = F + T1 + T2; not projected"

@@ -12,6 +12,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.kits.Holdings;
 import org.fettlebench.kits.Joint;
@@ -26,7 +27,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Checks a kit, joint by joint, against what the club holds now. */
-@Component
+@Component(property = Commands.WORDS + "=kit check")
 public final class KitCheckCommand implements Command {
   private static final Usage USAGE =
       Usage.of(

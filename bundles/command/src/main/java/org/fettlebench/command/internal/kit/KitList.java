@@ -7,6 +7,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.When;
 import org.osgi.service.component.annotations.Activate;
@@ -14,7 +15,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists the kits that the club keeps. */
-@Component
+@Component(property = Commands.WORDS + "=kit list")
 public final class KitList implements Command {
   private static final Usage USAGE =
       Usage.of("kit list", "Lists the kits on the club's shelf, newest first.", "kit list");

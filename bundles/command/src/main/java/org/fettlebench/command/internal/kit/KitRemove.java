@@ -6,13 +6,14 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Takes a kit off the club's shelf; its file's text is given back, so that nothing is lost. */
-@Component
+@Component(property = Commands.WORDS + "=kit remove")
 public final class KitRemove implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -10,6 +10,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.kits.ErrorFiles;
 import org.osgi.service.component.annotations.Activate;
@@ -17,7 +18,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists the measured errors, for people or as a list that can be taken in again. */
-@Component
+@Component(property = Commands.WORDS + "=method errors")
 public final class MethodErrors implements Command {
   private static final Usage USAGE =
       Usage.of(

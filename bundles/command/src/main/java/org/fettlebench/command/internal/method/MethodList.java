@@ -7,6 +7,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.kits.ClubMethods;
@@ -15,7 +16,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists the ways of placing a hole with what is known of their errors. */
-@Component
+@Component(property = Commands.WORDS + "=method list")
 public final class MethodList implements Command {
   private static final Usage USAGE =
       Asking.options(

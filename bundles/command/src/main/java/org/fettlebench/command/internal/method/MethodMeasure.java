@@ -11,6 +11,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
@@ -21,7 +22,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Writes down how far a hole was out. */
-@Component
+@Component(property = Commands.WORDS + "=method measure")
 public final class MethodMeasure implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -9,6 +9,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.PositionLaw;
@@ -20,7 +21,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows one way of placing a hole: its steps, their laws, and what the club measured. */
-@Component
+@Component(property = Commands.WORDS + "=method show")
 public final class MethodShow implements Command {
   private static final Usage USAGE =
       Asking.options(

@@ -7,13 +7,14 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Strikes a measured error out. */
-@Component
+@Component(property = Commands.WORDS + "=method strike")
 public final class MethodStrike implements Command {
   private static final Usage USAGE =
       Usage.of(

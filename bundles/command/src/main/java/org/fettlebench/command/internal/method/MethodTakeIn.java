@@ -9,6 +9,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.kits.ErrorFiles;
@@ -17,7 +18,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Takes in a list of measured errors. */
-@Component
+@Component(property = Commands.WORDS + "=method take-in")
 public final class MethodTakeIn implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -8,6 +8,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
@@ -25,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells the chance that two parts drilled apart go together, and what spotting through gives. */
-@Component
+@Component(property = Commands.WORDS + "=pattern chance")
 public final class PatternChance implements Command {
   private static final Usage USAGE =
       PatternSheet.simulated(

@@ -12,6 +12,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
@@ -31,7 +32,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Finds the smallest clearance drill at hand with which a pattern goes together often enough. */
-@Component
+@Component(property = Commands.WORDS + "=pattern drill")
 public final class PatternDrill implements Command {
   /** Drills shown on each side of the one chosen. */
   private static final int BESIDE = 2;

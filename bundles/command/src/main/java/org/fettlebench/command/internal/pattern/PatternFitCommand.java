@@ -8,6 +8,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Refusals;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.holes.patterns.MeasuredPattern;
@@ -21,7 +22,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells whether measured holes go together, by which movement, and what to open or file. */
-@Component
+@Component(property = Commands.WORDS + "=pattern fit")
 public final class PatternFitCommand implements Command {
   // Half an A4 sheet with its margins.
   private static final double WIDTH_MM = 180;

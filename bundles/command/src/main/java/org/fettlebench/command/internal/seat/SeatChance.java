@@ -8,6 +8,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.Seats;
@@ -25,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells how likely each way of placing the hole is to do for a seat. */
-@Component
+@Component(property = Commands.WORDS + "=seat chance")
 public final class SeatChance implements Command {
   private static final int USUAL_SEED = 1;
 

@@ -11,6 +11,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.HoleMethods;
@@ -28,7 +29,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Checks whether a head sits where its hole must go. */
-@Component
+@Component(property = Commands.WORDS + "=seat check")
 public final class SeatCheck implements Command {
   // The usual 19 holes in 20; common practice, no source.
   private static final double USUAL_CONFIDENCE = 0.95;

@@ -4,12 +4,13 @@ import org.fettlebench.club.Movement;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Sets what is there to what was counted. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=stock count")
 public final class StockCount extends Moving {
   private static final Usage USAGE =
       Usage.of(

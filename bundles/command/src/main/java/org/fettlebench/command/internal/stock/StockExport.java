@@ -7,6 +7,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.kits.StockFiles;
 import org.osgi.service.component.annotations.Activate;
@@ -14,7 +15,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Writes the whole stock as a list that can be received again. */
-@Component
+@Component(property = Commands.WORDS + "=stock export")
 public final class StockExport implements Command {
   private static final Usage USAGE =
       Usage.of(

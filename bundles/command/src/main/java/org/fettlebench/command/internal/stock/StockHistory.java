@@ -9,6 +9,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.When;
 import org.osgi.service.component.annotations.Activate;
@@ -16,7 +17,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows what happened to a stock line. */
-@Component
+@Component(property = Commands.WORDS + "=stock history")
 public final class StockHistory implements Command {
   private static final Usage USAGE =
       Usage.of("stock history", "Shows a stock line's movements, newest first.", "stock history 12")

@@ -13,6 +13,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.osgi.service.component.annotations.Activate;
@@ -20,7 +21,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists what is in stock. */
-@Component
+@Component(property = Commands.WORDS + "=stock list")
 public final class StockList implements Command {
   private static final Usage USAGE =
       Usage.of("stock list", "Lists what is in stock.", "stock list 2 BA hexagon")

@@ -12,13 +12,14 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.kits.StockFiles;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Puts things into stock: one kind of thing, or a whole list, all or nothing. */
-@Component
+@Component(property = Commands.WORDS + "=stock receive")
 public final class StockReceive implements Command {
   private static final Usage USAGE =
       Usage.of(

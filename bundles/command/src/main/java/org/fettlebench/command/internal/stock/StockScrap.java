@@ -4,12 +4,13 @@ import org.fettlebench.club.Movement;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Throws things away. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=stock scrap")
 public final class StockScrap extends Moving {
   private static final Usage USAGE =
       Usage.of("stock scrap", "Throws things away.", "stock scrap 12 1 --note \"head split\"");

@@ -6,12 +6,13 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Undoes a movement of stock by a counter-entry. */
-@Component
+@Component(property = Commands.WORDS + "=stock undo")
 public final class StockUndo implements Command {
   private static final Usage USAGE =
       Usage.of("stock undo", "Undoes a movement by a counter-entry.", "stock undo 17 --member Ann")

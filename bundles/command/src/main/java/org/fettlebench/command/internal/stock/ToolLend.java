@@ -10,12 +10,13 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lends things to a member. */
-@Component
+@Component(property = Commands.WORDS + "=tool lend")
 public final class ToolLend implements Command {
   private static final Usage USAGE =
       Usage.of(

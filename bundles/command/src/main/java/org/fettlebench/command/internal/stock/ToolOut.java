@@ -8,13 +8,14 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists what is out on loan. */
-@Component
+@Component(property = Commands.WORDS + "=tool out")
 public final class ToolOut implements Command {
   private static final Usage USAGE =
       Usage.of("tool out", "Lists what is out on loan, and with whom.", "tool out")

@@ -7,12 +7,13 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Takes things back that a member had on loan. */
-@Component
+@Component(property = Commands.WORDS + "=tool return")
 public final class ToolReturn implements Command {
   private static final Usage USAGE =
       Usage.of(

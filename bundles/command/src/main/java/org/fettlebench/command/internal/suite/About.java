@@ -5,6 +5,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.modules.Modules;
 import org.fettlebench.store.StoreEngine;
@@ -14,7 +15,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says which suite this is and where it keeps things. */
-@Component
+@Component(property = Commands.WORDS + "=about")
 public final class About implements Command {
   private static final Usage USAGE =
       Usage.of("about", "Says which version this is and where it keeps things.", "about");

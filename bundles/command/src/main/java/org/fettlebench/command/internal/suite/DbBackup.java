@@ -5,6 +5,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.store.StoreEngine;
 import org.osgi.service.component.annotations.Activate;
@@ -12,7 +13,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Copies the club's store as it is at one moment. */
-@Component
+@Component(property = Commands.WORDS + "=db backup")
 public final class DbBackup implements Command {
   private static final String WHY = "asked";
   private static final Usage USAGE =

@@ -5,6 +5,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.When;
 import org.fettlebench.modules.Module;
@@ -14,7 +15,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists what is installed, what each module adds, and what went wrong with it. */
-@Component
+@Component(property = Commands.WORDS + "=module list")
 public final class ModuleList implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -10,6 +10,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.hole.HeldDrills;
 import org.fettlebench.command.internal.hole.WorkWords;
 import org.fettlebench.command.internal.thread.ThreadWords;
@@ -32,7 +33,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Compares the torque of tapping with what breaks the tap, and says what lowers it. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=tap risk")
 public final class TapRiskCommand implements Command {
   private static final Usage USAGE =
       Usage.of(

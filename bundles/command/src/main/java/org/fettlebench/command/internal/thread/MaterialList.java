@@ -9,6 +9,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.threads.strength.Material;
 import org.fettlebench.threads.strength.Materials;
@@ -17,7 +18,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists the materials that strengths can be worked out for. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=material list")
 public final class MaterialList implements Command {
   private static final Usage USAGE =
       Usage.of(

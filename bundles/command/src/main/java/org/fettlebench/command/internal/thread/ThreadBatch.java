@@ -15,6 +15,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.threads.ThreadClasses;
 import org.fettlebench.threads.Threads;
@@ -25,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Answers a list of threads of any length, row by row. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=thread batch")
 public final class ThreadBatch implements Command {
   private static final Usage USAGE =
       Usage.of(

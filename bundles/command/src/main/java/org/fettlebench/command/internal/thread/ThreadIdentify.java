@@ -11,6 +11,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
@@ -28,7 +29,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Names a thread from what was measured on it. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=thread identify")
 public final class ThreadIdentify implements Command {
   // Common practice, no source: a micrometer or calliper in the shop, a thread gauge, a rule.
   private static final double DIAMETER_MM = 0.02;

@@ -7,6 +7,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.LengthUnit;
@@ -18,7 +19,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists the thread series that are enabled, or the threads of one of them. */
-@Component
+@Component(property = Commands.WORDS + "=thread list")
 public final class ThreadList implements Command {
   private static final Usage USAGE =
       Usage.of(

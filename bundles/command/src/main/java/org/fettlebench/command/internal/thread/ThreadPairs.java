@@ -10,6 +10,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.LengthUnit;
@@ -24,7 +25,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Lists threads that a person could cross. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=thread pairs")
 public final class ThreadPairs implements Command {
   private static final Usage USAGE =
       Usage.of(

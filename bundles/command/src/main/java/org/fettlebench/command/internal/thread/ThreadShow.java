@@ -7,6 +7,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
@@ -18,7 +19,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Shows the basic geometry of threads, in both units, with where it comes from. */
-@Component
+@Component(property = Commands.WORDS + "=thread show")
 public final class ThreadShow implements Command {
   private static final Usage USAGE =
       Usage.of(

@@ -11,6 +11,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
@@ -29,7 +30,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Says what a threaded joint bears and which part gives way first. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=thread strength")
 public final class ThreadStrengthCommand implements Command {
   private static final String CAUTION =
       "A guide for still, even pull alone. Parts that hold pressure follow the approved design and"

@@ -11,6 +11,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.hole.HeldDrills;
@@ -34,7 +35,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells the wires that measure a screw, and turns a measurement over them either way. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=thread wires")
 public final class ThreadWires implements Command {
   /** Young's modulus of steel (Shigley, Mechanical Engineering Design, table A-5). */
   private static final double STEEL_GPA = 207;
