@@ -34,6 +34,32 @@ public record Placing(
   }
 
   /**
+   * Returns what is left to cut, in this placing, where the whole cleaning cut is lacking: the
+   * plain way out when no dimension may give. Skin of the casting may show there. With these cuts
+   * asked in place of the full ones the least spare is nothing, unless a cut is below nothing.
+   */
+  public List<LessCut> lessCuts() {
+    return features.stream()
+        .filter(one -> !(one.spareMm() >= 0))
+        .map(one -> new LessCut(one.feature(), one.leastMm() - one.feature().uncertaintyMm()))
+        .toList();
+  }
+
+  /**
+   * A feature that is cut less than would clean it.
+   *
+   * @param feature which
+   * @param cutMm what is sure to come off where least does; below nothing when the finished face
+   *     lies outside the metal there, so that a hollow stays
+   */
+  public record LessCut(Feature feature, double cutMm) {
+    /** Returns whether a hollow stays that no cut reaches. */
+    public boolean hollow() {
+      return !(cutMm >= 0);
+    }
+  }
+
+  /**
    * What comes off a feature.
    *
    * @param feature which

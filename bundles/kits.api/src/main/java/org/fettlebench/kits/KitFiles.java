@@ -6,8 +6,8 @@ import org.fettlebench.measure.LengthUnit;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
- * Reads kit, seat and pattern files, and writes seat files. What a file may say is in the suite's
- * page on file formats.
+ * Reads kit, seat, pattern and casting files, and writes seat and casting files. What a file may
+ * say is in the suite's page on file formats.
  */
 @ProviderType
 public interface KitFiles {
@@ -61,4 +61,21 @@ public interface KitFiles {
    * @throws FaultyFileException with every fault of the file
    */
   PatternFile readPattern(String file, String text);
+
+  /**
+   * Reads a casting file: a rough casting as measured, and what is to be finished out of it.
+   *
+   * @param file name for messages
+   * @param text the whole text
+   * @throws FaultyFileException with every fault of the file
+   */
+  CastingFile readCasting(String file, String text);
+
+  /**
+   * Writes a casting file that reads back as the same, every length to the nanometre; faces come
+   * first, then bores, then bosses.
+   *
+   * @param unit in which lengths are written
+   */
+  String writeCasting(CastingFile file, LengthUnit unit);
 }

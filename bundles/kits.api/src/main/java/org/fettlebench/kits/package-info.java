@@ -30,7 +30,7 @@
  * come from rules of the same kind. All other interfaces here are implemented by the suite only.
  */
 @Export
-@Version("1.3.0")
+@Version("1.4.0")
 package org.fettlebench.kits;
 
 import org.osgi.annotation.bundle.Export;

@@ -7,6 +7,7 @@ import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.kits.CastingFile;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.PatternFile;
@@ -23,7 +24,7 @@ import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 
-/** Reads kit, seat and pattern files, which are TOML. */
+/** Reads kit, seat, pattern and casting files, which are TOML. */
 @Component
 public class KitFilesService implements KitFiles {
   private static final At START = new At(1, 1);
@@ -70,6 +71,16 @@ public class KitFilesService implements KitFiles {
   @Override
   public PatternFile readPattern(String file, String text) {
     return read(file, text, new PatternFileReader(trade)::read);
+  }
+
+  @Override
+  public CastingFile readCasting(String file, String text) {
+    return read(file, text, new CastingFileReader()::read);
+  }
+
+  @Override
+  public String writeCasting(CastingFile file, LengthUnit unit) {
+    return CastingFileText.of(file, unit);
   }
 
   private static <T> T read(String file, String text, Function<Section, Optional<T>> reader) {

@@ -1,7 +1,5 @@
 package org.fettlebench.kits.internal;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.fettlebench.fits.Outline;
@@ -10,18 +8,13 @@ import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.fits.StationOutline.Station;
 import org.fettlebench.kits.SeatFile;
-import org.fettlebench.measure.Length;
-import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
 /** Writes a seat file that reads back as the same seat, to the nanometre. */
-final class SeatFileText {
-  private final LengthUnit unit;
-  private final StringBuilder text = new StringBuilder();
-
+final class SeatFileText extends TomlText {
   private SeatFileText(LengthUnit unit) {
-    this.unit = unit;
+    super(unit);
   }
 
   static String of(SeatFile file, LengthUnit unit) {
@@ -29,7 +22,7 @@ final class SeatFileText {
     text.seat(file);
     text.head(file);
     text.hole(file);
-    return text.text.toString();
+    return text.written();
   }
 
   private void seat(SeatFile file) {
@@ -145,14 +138,6 @@ final class SeatFileText {
             });
   }
 
-  private void line(String words) {
-    text.append(words).append('\n');
-  }
-
-  private void key(String name, String value) {
-    line(name + " = " + value);
-  }
-
   private String outline(Outline outline) {
     return outline.corners().stream().map(this::corner).collect(Collectors.joining(", ", "[", "]"));
   }
@@ -170,42 +155,5 @@ final class SeatFileText {
 
   private String point(Point point) {
     return "[" + length(point.xMm()) + ", " + length(point.yMm()) + "]";
-  }
-
-  /** A fraction where it is one, as a person would write it; else as many digits as it takes. */
-  private String length(double mm) {
-    Length length = Length.ofMillimetres(mm);
-    if (unit == LengthUnit.MILLIMETRE) {
-      return "\"" + length + "\"";
-    }
-    String inches = LengthFormat.fraction(length).orElseGet(() -> decimal(length));
-    return "\"" + inches + " in\"";
-  }
-
-  /** A hundred-millionth of an inch is finer than the nanometre to which lengths are exact. */
-  private static String decimal(Length length) {
-    return BigDecimal.valueOf(length.nanometres())
-        .divide(BigDecimal.valueOf(Length.NM_PER_INCH), 8, RoundingMode.HALF_EVEN)
-        .stripTrailingZeros()
-        .toPlainString();
-  }
-
-  private static String number(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-  }
-
-  /** A text of TOML: what could end or bend it is written by its number. */
-  private static String quoted(String words) {
-    StringBuilder quoted = new StringBuilder("\"");
-    for (char sign : words.toCharArray()) {
-      if (sign == '"' || sign == '\\') {
-        quoted.append('\\').append(sign);
-      } else if (sign < ' ' || sign == 0x7f) {
-        quoted.append(String.format("\\u%04x", (int) sign));
-      } else {
-        quoted.append(sign);
-      }
-    }
-    return quoted.append('"').toString();
   }
 }

@@ -8,11 +8,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fettlebench.castings.Axis;
+import org.fettlebench.castings.RoundFace;
+import org.fettlebench.castings.Spot;
 import org.fettlebench.club.Goods;
 import org.fettlebench.club.Receipt;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.kits.CastingFile;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.PatternFile;
 import org.fettlebench.measure.Length;
@@ -77,8 +82,20 @@ class FileFormatsPageTest {
   }
 
   @Test
+  void theCastingExampleIsReadWhole() {
+    CastingFile file = Bench.FILES.readCasting("example", examples().get(3));
+    assertEquals("bearing bracket", file.casting().name());
+    assertEquals(7, file.casting().features().size());
+    assertEquals(1.0, file.casting().features().get(0).leastCutMm());
+    assertEquals(Set.of(Axis.Y), file.casting().freedom().turns());
+    RoundFace bearing = (RoundFace) file.casting().features().get(6);
+    assertEquals(new Spot(30, 0, 22), bearing.finishedCentre());
+    assertEquals(13.0, bearing.rough().get(1).diameterMm());
+  }
+
+  @Test
   void theStockExampleIsReadWhole() {
-    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(3));
+    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(4));
     assertEquals(7, receipts.size());
     assertEquals("2 BA hexagon screw x 1/2 in, steel", receipts.get(0).goods().name());
     assertEquals(Optional.of(10), receipts.get(0).lowMark());
@@ -92,6 +109,6 @@ class FileFormatsPageTest {
   void allExamplesAreHere() {
     Matcher none = EXAMPLE.matcher("");
     assertTrue(!none.find());
-    assertEquals(4, examples().size());
+    assertEquals(5, examples().size());
   }
 }

@@ -62,6 +62,7 @@ class DirectionsTest {
                   "fasteners.api",
                   "fits.api",
                   "holes.api",
+                  "castings.api",
                   "drawing",
                   "club.api")));
 
