@@ -2,6 +2,8 @@ package org.fettlebench.kits;
 
 import java.util.Optional;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Length;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.TapLead;
@@ -20,6 +22,7 @@ import org.fettlebench.tooling.TapLead;
  * @param holdsPressure whether the joint holds steam or other pressure
  * @param note for people; may be empty
  * @param line where the joint stands in its file, from 1; 0 when it came from no file
+ * @param dress what goes with the head
  */
 public record Joint(
     String name,
@@ -32,7 +35,8 @@ public record Joint(
     Optional<String> method,
     boolean holdsPressure,
     String note,
-    int line) {
+    int line,
+    Dress dress) {
   /**
    * Checks the figures.
    *
@@ -42,6 +46,52 @@ public record Joint(
     Require.name("name of a joint", name);
     Require.atLeast("count of joint " + name, count, 1);
     Require.atLeast("line of joint " + name, line, 0);
+  }
+
+  /** Makes a joint whose head sits bare, with no room asked for a spanner. */
+  @SuppressWarnings("checkstyle:ParameterNumber")
+  public Joint(
+      String name,
+      String part,
+      int count,
+      Fastener fastener,
+      Optional<ClearanceHole> clearance,
+      Optional<TappedHole> tapped,
+      Optional<Seat> seat,
+      Optional<String> method,
+      boolean holdsPressure,
+      String note,
+      int line) {
+    this(
+        name,
+        part,
+        count,
+        fastener,
+        clearance,
+        tapped,
+        seat,
+        method,
+        holdsPressure,
+        note,
+        line,
+        Dress.NONE);
+  }
+
+  /**
+   * What goes with a head, or with a stud's nut.
+   *
+   * @param washer under it
+   * @param spanner that must have room to turn it
+   */
+  public record Dress(Optional<SeatedHead.Washer> washer, Optional<Spanner> spanner) {
+    /** No washer, and no room asked for a spanner. */
+    public static final Dress NONE = new Dress(Optional.empty(), Optional.empty());
+
+    /** Returns a bare head with what goes with it. */
+    public SeatedHead on(SeatedHead bare) {
+      SeatedHead seated = washer.map(bare::withWasher).orElse(bare);
+      return spanner.map(seated::withSpanner).orElse(seated);
+    }
   }
 
   /**

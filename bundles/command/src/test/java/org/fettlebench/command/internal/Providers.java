@@ -158,7 +158,7 @@ public final class Providers {
 
   /** The reader of kit and seat files. */
   public static final KitFiles KIT_FILES =
-      new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
+      new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, SPANNERS);
 
   /** The reader of stock lists. */
   public static final StockFiles STOCK_FILES =

@@ -5,6 +5,7 @@ import static org.mockito.Mockito.mock;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.KitCheck;
@@ -31,7 +32,11 @@ record Bench(KitFiles kitFiles, StockFiles stockFiles, KitCheck check) {
     BundleContext none = mock(BundleContext.class);
     FixedTables tables =
         FixedTables.carriedBy(
-            ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class);
+            ThreadRegistry.class,
+            HeadTables.class,
+            HoleChoice.class,
+            HoleMethodTable.class,
+            SpannerTables.class);
     ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
     HeadTables heads = new HeadTables(none, tables, NO_FAULTS);
     DrillRegistry drills = new DrillRegistry(none, tables, NO_FAULTS);
@@ -39,7 +44,14 @@ record Bench(KitFiles kitFiles, StockFiles stockFiles, KitCheck check) {
     HoleMethodTable methods = new HoleMethodTable(none, tables, NO_FAULTS);
     SeatChecker seats = new SeatChecker();
     return new Bench(
-        new KitFilesService(threads, heads, drills, holes, methods, seats),
+        new KitFilesService(
+            threads,
+            heads,
+            drills,
+            holes,
+            methods,
+            seats,
+            new SpannerTables(none, tables, NO_FAULTS)),
         new StockFilesService(threads, heads, drills, holes, methods, seats),
         new KitCheckService(
             threads,

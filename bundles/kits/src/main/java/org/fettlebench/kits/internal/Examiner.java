@@ -75,7 +75,7 @@ final class Examiner {
             .clearance()
             .filter(hole -> hole.drilled().isEmpty())
             .flatMap(hole -> rack.clearance(thread, hole.fit()));
-    Optional<Head> head = seatedHead(joint, thread);
+    Optional<Head> head = trade.seatedHead(joint.fastener(), thread);
     Optional<HoleMethod> method = joint.method().flatMap(this::method);
     Optional<SeatAnswer> seat =
         head.flatMap(each -> seat(joint, each, method, hole(joint, thread, clearance)));
@@ -109,13 +109,6 @@ final class Examiner {
         .orElseGet(() -> trade.holes().usualPercent(hole.material()));
   }
 
-  /** A stud's seat is for its nut. */
-  private Optional<Head> seatedHead(Joint joint, ScrewThread thread) {
-    return joint.fastener().style().equals(Trade.STUD)
-        ? trade.heads().find("hexagon-nut", thread)
-        : trade.head(joint.fastener(), thread);
-  }
-
   /** Returns the hole through the seat: as drilled, as chosen, or the bare thread. */
   private static Length hole(
       Joint joint, ScrewThread thread, Optional<Pick<ClearanceChoice>> clearance) {
@@ -136,7 +129,7 @@ final class Examiner {
                 .check(
                     new SeatQuestion(
                         joint.seat().get(),
-                        Expected.seated(head, OptionalDouble.empty()),
+                        joint.dress().on(Expected.seated(head, OptionalDouble.empty())),
                         hole.millimetres(),
                         method.get().errorRadiusMm(kit.confidence()),
                         Expected.means(method.get(), kit.confidence()))));

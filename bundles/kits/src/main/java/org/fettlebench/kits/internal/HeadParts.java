@@ -7,6 +7,7 @@ import org.fettlebench.fasteners.Head;
 import org.fettlebench.fasteners.HeadStyle;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
 import org.tomlj.TomlTable;
@@ -17,12 +18,17 @@ final class HeadParts {
       "Write washer = \"washer\" (a style of the tables) or { diameter = \"9 mm\", thickness ="
           + " \"0.8 mm\" }";
   private static final String KINDS = "Write kind = \"ring\", \"open\" or \"socket\"";
+  private static final String SPANNER =
+      "Write spanner = \"ring\", \"open\" or \"socket\" (one of the tables), or { kind ="
+          + " \"ring\", diameter = \"14 mm\" }";
 
   private final Trade trade;
+  private final Spanners spanners;
   private final Section head;
 
-  HeadParts(Trade trade, Section head) {
+  HeadParts(Trade trade, Spanners spanners, Section head) {
     this.trade = trade;
+    this.spanners = spanners;
     this.head = head;
   }
 
@@ -37,14 +43,12 @@ final class HeadParts {
     if (washer.isPresent()) {
       seated = seated.withWasher(washer.get());
     }
-    Optional<Spanner> spanner = spanner();
-    if (spanner.isPresent() && bare.acrossFlatsMm().isEmpty()) {
-      head.fault("spanner", "has no meaning for a round head, which has no flats", "Leave it out");
-    }
+    Optional<Spanner> spanner = spanner(bare.acrossFlatsMm());
     return spanner.isPresent() ? seated.withSpanner(spanner.get()) : seated;
   }
 
-  private Optional<SeatedHead.Washer> washer(Optional<ScrewThread> thread) {
+  /** Returns the washer that is asked for. */
+  Optional<SeatedHead.Washer> washer(Optional<ScrewThread> thread) {
     Optional<Object> value = head.value("washer");
     if (value.isEmpty()) {
       return Optional.empty();
@@ -93,8 +97,38 @@ final class HeadParts {
         : Optional.empty();
   }
 
-  private Optional<Spanner> spanner() {
-    return head.table("spanner").flatMap(HeadParts::spanner);
+  /** Returns the spanner that must go on, of the tables or as measured. */
+  Optional<Spanner> spanner(OptionalDouble acrossFlatsMm) {
+    Optional<Object> value = head.value("spanner");
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Spanner> spanner =
+        value.get() instanceof TomlTable
+            ? head.table("spanner").flatMap(HeadParts::spanner)
+            : head.text("spanner").flatMap(words -> listedSpanner(words, acrossFlatsMm));
+    if (acrossFlatsMm.isEmpty()) {
+      head.fault("spanner", "has no meaning for a head without flats", "Leave it out");
+      return Optional.empty();
+    }
+    return spanner;
+  }
+
+  private Optional<Spanner> listedSpanner(String words, OptionalDouble acrossFlatsMm) {
+    Optional<Spanner.Kind> kind = kind(words);
+    if (kind.isEmpty()) {
+      head.fault("spanner", "is no kind of spanner", SPANNER);
+    }
+    if (kind.isEmpty() || acrossFlatsMm.isEmpty()) {
+      return Optional.empty();
+    }
+    double flats = acrossFlatsMm.getAsDouble();
+    Optional<Spanner> listed = spanners.find(kind.get(), flats);
+    if (listed.isEmpty()) {
+      String size = Length.ofMillimetres(flats) + " across flats";
+      head.fault("spanner", "is in no table for " + size, SPANNER);
+    }
+    return listed;
   }
 
   private static Optional<Spanner> spanner(Section section) {

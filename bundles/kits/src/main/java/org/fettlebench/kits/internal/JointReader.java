@@ -6,18 +6,23 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.kits.Fastener;
 import org.fettlebench.kits.Joint;
 import org.fettlebench.measure.Length;
+import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.TapLead;
 
 /** Reads the joints of a kit file. */
 final class JointReader {
   private final Trade trade;
+  private final Spanners spanners;
   private final FastenerReader fasteners;
   private final Map<String, Seat> seats;
   private final List<String> seatNames;
@@ -27,8 +32,9 @@ final class JointReader {
    * @param seats those that could be read
    * @param seatNames names of all seats of the file
    */
-  JointReader(Trade trade, Map<String, Seat> seats, List<String> seatNames) {
+  JointReader(Trade trade, Spanners spanners, Map<String, Seat> seats, List<String> seatNames) {
     this.trade = trade;
+    this.spanners = spanners;
     this.fasteners = new FastenerReader(trade);
     this.seats = Map.copyOf(seats);
     this.seatNames = List.copyOf(seatNames);
@@ -46,6 +52,7 @@ final class JointReader {
     holes(section);
     Optional<Seat> seat = seat(section);
     Optional<String> method = method(section);
+    Joint.Dress dress = fastener.map(each -> dress(section, each)).orElse(Joint.Dress.NONE);
     boolean pressure = section.flag("holds-pressure").orElse(false);
     String note = section.text("note").orElse("");
     section.done();
@@ -64,7 +71,21 @@ final class JointReader {
             method,
             pressure,
             note,
-            section.at().line()));
+            section.at().line(),
+            dress));
+  }
+
+  /** Reads what goes with the head; a stud's is its nut. */
+  private Joint.Dress dress(Section section, Fastener fastener) {
+    if (!section.has("washer") && !section.has("spanner")) {
+      return Joint.Dress.NONE;
+    }
+    Optional<ScrewThread> thread = trade.threads().find(fastener.thread());
+    OptionalDouble flats =
+        SeatFileReader.optional(
+            thread.flatMap(known -> trade.seatedHead(fastener, known)).flatMap(Head::acrossFlats));
+    HeadParts parts = new HeadParts(trade, spanners, section);
+    return new Joint.Dress(parts.washer(thread), parts.spanner(flats));
   }
 
   private String name(Section section) {

@@ -7,6 +7,7 @@ import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.kits.CastingFile;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitFiles;
@@ -30,6 +31,7 @@ public class KitFilesService implements KitFiles {
   private static final At START = new At(1, 1);
 
   private final Trade trade;
+  private final Spanners spanners;
 
   /** Takes what the names in a file must be known to. */
   @Activate
@@ -39,8 +41,10 @@ public class KitFilesService implements KitFiles {
       @Reference Drills drills,
       @Reference HoleChooser holes,
       @Reference HoleMethods methods,
-      @Reference Seats seats) {
+      @Reference Seats seats,
+      @Reference Spanners spanners) {
     this.trade = new Trade(threads, heads, drills, holes, methods, seats);
+    this.spanners = spanners;
   }
 
   @Override
@@ -50,7 +54,7 @@ public class KitFilesService implements KitFiles {
 
   @Override
   public Kit readKit(String file, String text) {
-    return read(file, text, new KitReader(trade)::read);
+    return read(file, text, new KitReader(trade, spanners)::read);
   }
 
   @Override
@@ -60,7 +64,7 @@ public class KitFilesService implements KitFiles {
 
   @Override
   public SeatFile readSeatFile(String file, String text) {
-    return read(file, text, new SeatFileReader(trade)::read);
+    return read(file, text, new SeatFileReader(trade, spanners)::read);
   }
 
   @Override

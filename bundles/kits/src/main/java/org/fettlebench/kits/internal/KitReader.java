@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.kits.Fastener;
 import org.fettlebench.kits.Joint;
 import org.fettlebench.kits.Kit;
@@ -16,9 +17,11 @@ final class KitReader {
   static final double USUAL_CONFIDENCE = 0.95;
 
   private final Trade trade;
+  private final Spanners spanners;
 
-  KitReader(Trade trade) {
+  KitReader(Trade trade, Spanners spanners) {
     this.trade = trade;
+    this.spanners = spanners;
   }
 
   /** Returns the kit; empty when faults were added. */
@@ -69,7 +72,7 @@ final class KitReader {
               });
     }
     file.required("joint", "Describe each joint under a line [[joint]]");
-    JointReader reader = new JointReader(trade, seats, names);
+    JointReader reader = new JointReader(trade, spanners, seats, names);
     return file.tables("joint").stream().map(reader::read).flatMap(Optional::stream).toList();
   }
 

@@ -8,6 +8,7 @@ import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanners;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
@@ -16,10 +17,12 @@ import org.fettlebench.threads.ScrewThread;
 /** Reads a seat file: one seat, what sits on it, and how its hole will be placed. */
 final class SeatFileReader {
   private final Trade trade;
+  private final Spanners spanners;
   private final FastenerReader fasteners;
 
-  SeatFileReader(Trade trade) {
+  SeatFileReader(Trade trade, Spanners spanners) {
     this.trade = trade;
+    this.spanners = spanners;
     this.fasteners = new FastenerReader(trade);
   }
 
@@ -114,7 +117,7 @@ final class SeatFileReader {
     Optional<ScrewThread> thread =
         head.text("thread").flatMap(words -> trade.threads().find(words));
     int before = head.reading().faults().size();
-    seated = seated.map(bare -> new HeadParts(trade, head).on(bare, thread));
+    seated = seated.map(bare -> new HeadParts(trade, spanners, head).on(bare, thread));
     head.done();
     if (head.reading().faults().size() > before) {
       return Optional.empty();

@@ -3,9 +3,13 @@ package org.fettlebench.kits.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.chance.Chances;
@@ -70,6 +74,7 @@ final class SeatRule implements JointRule {
         };
     String sentence =
         answer.question().head().title()
+            + dress(answer.question().head())
             + " "
             + phrase(answer.verdict())
             + ": "
@@ -91,7 +96,24 @@ final class SeatRule implements JointRule {
                 Say.mm("governingDistance", answer.governing().distanceMm()),
                 Say.mm("governingNeeded", answer.governing().neededMm())));
     chance.ifPresent(each -> figures.add(new Finding.Figure("chancePercent", percent(each))));
-    return new Finding(weight, NAME, sentence, figures, answer.question().head().caveat());
+    return new Finding(weight, NAME, sentence, figures, doubts(answer.question().head()));
+  }
+
+  private static String dress(SeatedHead head) {
+    return head.washer().map(washer -> " on its washer").orElse("")
+        + head.spanner().map(spanner -> ", with room for a " + spanner.title() + ",").orElse("");
+  }
+
+  /** Returns why the figures of all that goes on the seat are less than certain. */
+  private static String doubts(SeatedHead head) {
+    return Stream.of(
+            Optional.of(head.caveat()),
+            head.washer().map(SeatedHead.Washer::caveat),
+            head.spanner().map(Spanner::standing))
+        .flatMap(Optional::stream)
+        .filter(words -> !words.isBlank())
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private static String success(Chance chance) {
@@ -118,6 +140,9 @@ final class SeatRule implements JointRule {
   private static String governs(Governing governing) {
     return "What governs is "
         + governing.name()
+        + (governing.meets().equals("head") || governing.meets().equals("hole")
+            ? ""
+            : ", which the " + governing.meets() + " would meet")
         + ": "
         + Say.sizeMm(governing.distanceMm())
         + " from the centre, "

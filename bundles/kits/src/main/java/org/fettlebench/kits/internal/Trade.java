@@ -82,6 +82,13 @@ record Trade(
     return threads.find(designation).map(ScrewThread::designation).orElse(designation.strip());
   }
 
+  /** Returns what sits on the seat: a screw's head, or a stud's nut. */
+  Optional<Head> seatedHead(Fastener fastener, ScrewThread thread) {
+    return fastener.style().equals(STUD)
+        ? heads.find("hexagon-nut", thread)
+        : head(fastener, thread);
+  }
+
   /** Returns the head of a fastener; absent for studs and for what no table has. */
   Optional<Head> head(Fastener fastener, ScrewThread thread) {
     return fastener.style().equals(STUD) ? Optional.empty() : heads.find(fastener.style(), thread);

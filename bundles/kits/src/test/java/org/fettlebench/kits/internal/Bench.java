@@ -10,6 +10,7 @@ import org.fettlebench.club.StockLine;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.Holdings;
@@ -38,7 +39,9 @@ final class Bench {
           TRADE.drills(),
           TRADE.holes(),
           TRADE.methods(),
-          TRADE.seats());
+          TRADE.seats(),
+          new SpannerTables(
+              mock(BundleContext.class), FixedTables.carriedBy(SpannerTables.class), NO_FAULTS));
 
   static final StockFilesService STOCK =
       new StockFilesService(

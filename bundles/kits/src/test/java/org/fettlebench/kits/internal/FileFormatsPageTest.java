@@ -1,5 +1,6 @@
 package org.fettlebench.kits.internal;
 
+import static org.fettlebench.measure.LengthUnit.MILLIMETRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,11 +18,16 @@ import org.fettlebench.castings.RoundFace;
 import org.fettlebench.castings.Spot;
 import org.fettlebench.club.Goods;
 import org.fettlebench.club.Receipt;
+import org.fettlebench.fits.Outline;
+import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.kits.CastingFile;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.PatternFile;
+import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.TapLead;
@@ -44,7 +51,7 @@ class FileFormatsPageTest {
     Kit kit = Bench.FILES.readKit("example", examples().get(0));
     assertEquals("Bench pump", kit.name());
     assertEquals(Optional.of(6), kit.scale());
-    assertEquals(2, kit.joints().size());
+    assertEquals(3, kit.joints().size());
     assertEquals(List.of(3), kit.bag().stream().map(Kit.BagLine::there).toList());
     var cover = kit.joints().get(0);
     assertEquals("4 BA hexagon x 1/2 in, steel", cover.fastener().title());
@@ -59,11 +66,17 @@ class FileFormatsPageTest {
     assertEquals("5 BA hexagon x 3/8 in, brass", gland.fastener().title());
     assertEquals(Optional.of(65.0), gland.tapped().orElseThrow().percent());
     assertEquals(4.0, gland.seat().orElseThrow().neighbours().get(0).radiusMm());
+    var drain = kit.joints().get(2);
+    // A rounded corner is an arc, and so is the end through (18, 5); the hollow is a circle.
+    assertEquals(2, arcs(drain.seat().orElseThrow().outline()));
+    assertEquals(6.2, drain.dress().washer().orElseThrow().diameterMm());
+    // ISO 4032: a nut M3 is 5.5 mm across flats; an open head by the rule 2.1 s + 7 mm.
+    assertEquals(2.1 * 5.5 + 7, drain.dress().spanner().orElseThrow().headDiameterMm(), 1e-9);
   }
 
   @Test
   void thePatternExampleIsReadWhole() {
-    PatternFile file = Bench.FILES.readPattern("example", examples().get(2));
+    PatternFile file = Bench.FILES.readPattern("example", examples().get(3));
     assertEquals("4 BA", file.fastener());
     assertEquals(6, file.question(100, 1).pattern().centres().size());
     assertTrue(file.question(100, 1).fixed());
@@ -81,9 +94,40 @@ class FileFormatsPageTest {
     assertEquals(0.4895, question.expectedErrorMm(), 0.00005);
   }
 
+  private static long arcs(Outline outline) {
+    return outline.edges().stream().filter(edge -> edge.arc().isPresent()).count();
+  }
+
+  @Test
+  void theWholeSeatExampleIsReadWholeAndWrittenAgain() {
+    SeatFile file = Bench.FILES.readSeatFile("example", examples().get(2));
+    Seat seat = file.question().seat();
+    assertEquals(3, arcs(seat.outline()));
+    assertEquals(List.of(1.5), seat.walls().stream().map(Seat.Wall::filletRadiusMm).toList());
+    var head = file.question().head();
+    assertEquals(8.4, head.washer().orElseThrow().diameterMm());
+    assertEquals(Spanner.Kind.RING, head.spanner().orElseThrow().kind());
+    assertEquals(OptionalDouble.of(6.8), head.bearingDiameterMm());
+    // The mid of an arc of a radius is worked out, so the first writing rounds it to the nanometre.
+    SeatFile rounded = Bench.FILES.readSeatFile("a", Bench.FILES.writeSeat(file, MILLIMETRE));
+    for (LengthUnit unit : LengthUnit.values()) {
+      String written = Bench.FILES.writeSeat(rounded, unit);
+      assertEquals(rounded, Bench.FILES.readSeatFile("written", written), written);
+    }
+  }
+
+  @Test
+  void theExampleOfMeasuredErrorsIsReadWhole() {
+    var errors = new ErrorFilesService(Bench.TRADE.methods()).read("example", examples().get(6));
+    assertEquals(3, errors.size());
+    // A thou is 0.0254 mm.
+    assertEquals(-0.1016, errors.get(1).x().millimetres(), 1e-9);
+    assertEquals("jig", errors.get(2).method());
+  }
+
   @Test
   void theCastingExampleIsReadWhole() {
-    CastingFile file = Bench.FILES.readCasting("example", examples().get(3));
+    CastingFile file = Bench.FILES.readCasting("example", examples().get(4));
     assertEquals("bearing bracket", file.casting().name());
     assertEquals(7, file.casting().features().size());
     assertEquals(1.0, file.casting().features().get(0).leastCutMm());
@@ -95,7 +139,7 @@ class FileFormatsPageTest {
 
   @Test
   void theStockExampleIsReadWhole() {
-    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(4));
+    List<Receipt> receipts = Bench.STOCK.readStock("example", examples().get(5));
     assertEquals(7, receipts.size());
     assertEquals("2 BA hexagon screw x 1/2 in, steel", receipts.get(0).goods().name());
     assertEquals(Optional.of(10), receipts.get(0).lowMark());
@@ -109,6 +153,6 @@ class FileFormatsPageTest {
   void allExamplesAreHere() {
     Matcher none = EXAMPLE.matcher("");
     assertTrue(!none.find());
-    assertEquals(5, examples().size());
+    assertEquals(7, examples().size());
   }
 }

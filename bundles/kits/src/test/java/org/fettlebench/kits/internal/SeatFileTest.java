@@ -144,6 +144,15 @@ class SeatFileTest {
       flats-along-degrees = 12.5
       """;
 
+  private static final String DRESSED =
+      """
+      [head]
+      thread = "M4"
+      style = "hexagon"
+      washer = "washer"
+      spanner = "ring"
+      """;
+
   private static final String MEASURED =
       """
       [head]
@@ -151,6 +160,9 @@ class SeatFileTest {
       across-flats = "0.3 in"
       across-corners = "8.5 mm"
       height = "3 mm"
+      washer-face = "7.1 mm"
+      washer = { title = "thick \\"one\\"", diameter = "3/8", thickness = "20 thou" }
+      spanner = { kind = "socket", diameter = "12 mm", height = "9 mm", lift = "0.5 mm" }
       """;
 
   private static final String HOLE =
@@ -167,7 +179,7 @@ class SeatFileTest {
   @ParameterizedTest
   @org.junit.jupiter.params.provider.EnumSource
   void whatIsWrittenReadsBackAsTheSame(org.fettlebench.measure.LengthUnit unit) {
-    for (String head : List.of(LISTED, MEASURED)) {
+    for (String head : List.of(LISTED, DRESSED, MEASURED)) {
       var first =
           Bench.FILES.readSeatFile("a", WHOLE.replace("at = \"0\"", "at = \"0 mm\"") + head + HOLE);
       String written = Bench.FILES.writeSeat(first, unit);
@@ -176,6 +188,22 @@ class SeatFileTest {
       assertEquals(4.1, first.hole().drilled().orElseThrow().diameterMm());
       assertTrue(written.contains(unit.symbol() + "\""), written);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "across-flats = 8, spanner = §tongs§, 9:1 is no kind of spanner",
+    "across-flats = 0.1, spanner = §socket§, 9:1 is in no table for",
+    "across-corners = 8, spanner = §ring§, 9:1 has no meaning for a head without flats",
+    "across-flats = 8, spanner = 3, 9:1 spanner must be a text",
+    "across-flats = 8, spanner = { kind = §ring§ }, has no diameter",
+    "across-flats = 8, washer = §washer§, 9:1 is no washer that a table lists",
+  })
+  void partsThatCannotBeAreTold(String size, String part, String told) {
+    String head = "[head]\n" + size + "\n\n" + part.replace('§', '"') + "\n";
+    List<String> faults = faults(SEAT + head + HOLE);
+    assertEquals(1, faults.size(), faults.toString());
+    assertTrue(faults.get(0).contains(told), faults.toString());
   }
 
   @Test

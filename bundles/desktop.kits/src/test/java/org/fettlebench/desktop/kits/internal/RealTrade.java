@@ -5,6 +5,7 @@ import static org.mockito.Mockito.mock;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.KitCheck;
@@ -34,14 +35,20 @@ final class RealTrade {
         };
     FixedTables tables =
         FixedTables.carriedBy(
-            ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class);
+            ThreadRegistry.class,
+            HeadTables.class,
+            HoleChoice.class,
+            HoleMethodTable.class,
+            SpannerTables.class);
     ThreadRegistry threads = new ThreadRegistry(none, tables, loud);
     HeadTables heads = new HeadTables(none, tables, loud);
     DrillRegistry drills = new DrillRegistry(none, tables, loud);
     HoleChoice holes = new HoleChoice(none, tables, threads, loud);
     HoleMethodTable methods = new HoleMethodTable(none, tables, loud);
     SeatChecker seats = new SeatChecker();
-    FILES = new KitFilesService(threads, heads, drills, holes, methods, seats);
+    FILES =
+        new KitFilesService(
+            threads, heads, drills, holes, methods, seats, new SpannerTables(none, tables, loud));
     STOCK_FILES = new StockFilesService(threads, heads, drills, holes, methods, seats);
     CHECK =
         new KitCheckService(

@@ -47,7 +47,8 @@ final class RealPage {
   private static final HoleMethodTable METHODS = new HoleMethodTable(NONE, TABLES, LOUD);
   private static final SpannerTables SPANNERS = new SpannerTables(NONE, TABLES, LOUD);
   private static final SeatChecker SEATS = new SeatChecker();
-  static final KitFiles FILES = new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS);
+  static final KitFiles FILES =
+      new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, SPANNERS);
 
   private RealPage() {}
 

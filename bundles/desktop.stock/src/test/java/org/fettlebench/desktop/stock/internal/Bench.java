@@ -5,6 +5,7 @@ import static org.mockito.Mockito.mock;
 import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.fits.internal.HoleMethodTable;
 import org.fettlebench.fits.internal.SeatChecker;
+import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.StockFiles;
 import org.fettlebench.kits.internal.KitFilesService;
@@ -42,7 +43,11 @@ record Bench(KitFiles texts, StockFiles files) {
     BundleContext none = mock(BundleContext.class);
     FixedTables tables =
         FixedTables.carriedBy(
-            ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class);
+            ThreadRegistry.class,
+            HeadTables.class,
+            HoleChoice.class,
+            HoleMethodTable.class,
+            SpannerTables.class);
     ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
     HeadTables heads = new HeadTables(none, tables, NO_FAULTS);
     DrillRegistry drills = new DrillRegistry(none, tables, NO_FAULTS);
@@ -50,7 +55,14 @@ record Bench(KitFiles texts, StockFiles files) {
     HoleMethodTable methods = new HoleMethodTable(none, tables, NO_FAULTS);
     SeatChecker seats = new SeatChecker();
     return new Bench(
-        new KitFilesService(threads, heads, drills, holes, methods, seats),
+        new KitFilesService(
+            threads,
+            heads,
+            drills,
+            holes,
+            methods,
+            seats,
+            new SpannerTables(none, tables, NO_FAULTS)),
         new StockFilesService(threads, heads, drills, holes, methods, seats));
   }
 
