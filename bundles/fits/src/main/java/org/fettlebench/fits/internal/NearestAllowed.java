@@ -87,10 +87,22 @@ final class NearestAllowed {
     }
   }
 
+  /**
+   * Goes towards the failing centre by linear steps. Each looks only at what can govern so far off
+   * as the step may go; where it goes farther, the next step looks again about its end.
+   */
   private Point improve(Point start) {
     Point here = start;
+    Point about = start;
+    double reach = reach(start);
+    Room close = room.near(start.xMm(), start.yMm(), reach);
     for (int i = 0; i < 40; i++) {
-      List<Touch> touches = room.touches(here.xMm(), here.yMm());
+      if (here.distanceMm(about) > reach / 2) {
+        about = here;
+        reach = reach(here);
+        close = room.near(here.xMm(), here.yMm(), reach);
+      }
+      List<Touch> touches = close.touches(here.xMm(), here.yMm());
       Steps.Step step =
           Steps.approach(touches, failing.xMm() - here.xMm(), failing.yMm() - here.yMm());
       here = here.moved(step.dx(), step.dy());
@@ -99,5 +111,9 @@ final class NearestAllowed {
       }
     }
     return here;
+  }
+
+  private double reach(Point here) {
+    return Math.max(here.distanceMm(failing), Tolerances.SMALLEST_MM);
   }
 }
