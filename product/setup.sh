@@ -16,6 +16,7 @@ has() {
   case $1 in
     libgtk-3-0) ldconfig -p 2>/dev/null | grep -q 'libgtk-3\.so\.0' || /sbin/ldconfig -p 2>/dev/null | grep -q 'libgtk-3\.so\.0' ;;
     xvfb) type -P Xvfb >/dev/null ;;
+    units) [ -r /usr/share/units/definitions.units ] ;;
     fonts-dejavu-core) compgen -G '/usr/share/fonts/*/dejavu*/DejaVuSans.ttf' >/dev/null || compgen -G '/usr/share/fonts/*/DejaVuSans.ttf' >/dev/null ;;
     adwaita-icon-theme) [ -f /usr/share/icons/Adwaita/index.theme ] ;;
     librsvg2-common) compgen -G '/usr/lib*/gdk-pixbuf-2.0/*/loaders/*svg.so' >/dev/null || compgen -G '/usr/lib/*/gdk-pixbuf-2.0/*/loaders/*svg.so' >/dev/null ;;

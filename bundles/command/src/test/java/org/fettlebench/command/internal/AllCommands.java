@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
+import org.fettlebench.command.internal.chart.ChartPrint;
 import org.fettlebench.command.internal.head.HeadScale;
 import org.fettlebench.command.internal.head.HeadShow;
 import org.fettlebench.command.internal.head.HeadSinkCommand;
@@ -113,6 +114,7 @@ public final class AllCommands {
       new PatternFitCommand(Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),
+      new ChartPrint(Providers.WALL_CHARTS, Providers.DRILLS, club.stock()),
       new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),
       new TapRiskCommand(
           Providers.THREADS,

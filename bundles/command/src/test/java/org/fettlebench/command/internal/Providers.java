@@ -44,6 +44,8 @@ import org.fettlebench.kits.internal.KitCheckService;
 import org.fettlebench.kits.internal.KitFilesService;
 import org.fettlebench.kits.internal.KitReportsService;
 import org.fettlebench.kits.internal.StockFilesService;
+import org.fettlebench.paper.WallCharts;
+import org.fettlebench.paper.internal.WallChartService;
 import org.fettlebench.tables.Table;
 import org.fettlebench.tables.Tables;
 import org.fettlebench.threads.ThreadClasses;
@@ -120,6 +122,9 @@ public final class Providers {
 
   /** Tap risk. */
   public static final TapRisks TAP_RISKS = new TapRiskService(TABLES, WORK, Providers::faulty);
+
+  /** Charts for the wall. */
+  public static final WallCharts WALL_CHARTS = new WallChartService(THREADS, DRILLS, HOLES, HEADS);
 
   /** The shipped ways of placing a hole. */
   public static final HoleMethods METHODS =

@@ -11,8 +11,8 @@ import org.apache.pdfbox.util.Matrix;
 import org.fettlebench.measure.Point;
 
 /**
- * One A4 page to draw on. Places are millimetres from the left top of the page, y down; font sizes
- * are points.
+ * One page to draw on, A4 upright unless told. Places are millimetres from the left top of the
+ * page, y down; font sizes are points.
  */
 final class PdfSheet implements AutoCloseable {
   static final double WIDTH_MM = 210;
@@ -22,10 +22,17 @@ final class PdfSheet implements AutoCloseable {
 
   private final Lettering lettering;
   private final PDPageContentStream content;
+  private final double heightMm;
 
   PdfSheet(PDDocument document, Lettering lettering) throws IOException {
+    this(document, lettering, WIDTH_MM, HEIGHT_MM);
+  }
+
+  PdfSheet(PDDocument document, Lettering lettering, double widthMm, double heightMm)
+      throws IOException {
     this.lettering = lettering;
-    PDPage page = new PDPage(new PDRectangle((float) points(WIDTH_MM), (float) points(HEIGHT_MM)));
+    this.heightMm = heightMm;
+    PDPage page = new PDPage(new PDRectangle((float) points(widthMm), (float) points(heightMm)));
     document.addPage(page);
     content = new PDPageContentStream(document, page);
   }
@@ -38,8 +45,8 @@ final class PdfSheet implements AutoCloseable {
     return (float) points(mm);
   }
 
-  private static float y(double mm) {
-    return (float) points(HEIGHT_MM - mm);
+  private float y(double mm) {
+    return (float) points(heightMm - mm);
   }
 
   Lettering lettering() {

@@ -40,16 +40,23 @@ final class TappingRank {
       throw new MeasureException(
           wantedPercent + " per cent of thread is outside above 0 to " + (int) MOST_PERCENT);
     }
-    Comparator<DrillSize> closest =
-        // To a millionth of a per cent, so that the rounding of doubles decides nothing.
-        Comparator.comparingLong(
-            drill -> Math.round(1e6 * Math.abs(percent(drill) - wantedPercent)));
     return from.stream()
         .distinct()
-        .filter(drill -> percent(drill) >= LEAST_PERCENT && percent(drill) <= MOST_PERCENT)
-        .sorted(closest.thenComparing(Comparator.reverseOrder()))
-        .map(this::choice)
+        .map(drill -> new Left(drill, percent(drill)))
+        .filter(left -> left.percent() >= LEAST_PERCENT && left.percent() <= MOST_PERCENT)
+        .sorted(
+            Comparator.comparingLong((Left left) -> left.off(wantedPercent))
+                .thenComparing(Left::drill, Comparator.reverseOrder()))
+        .map(left -> choice(left.drill()))
         .toList();
+  }
+
+  /** The thread that a drill leaves, worked out once for each. */
+  private record Left(DrillSize drill, double percent) {
+    /** Off what is wanted, to a millionth of a per cent, so that rounding decides nothing. */
+    long off(double wantedPercent) {
+      return Math.round(1e6 * Math.abs(percent - wantedPercent));
+    }
   }
 
   private double percent(DrillSize drill) {

@@ -1,0 +1,2 @@
+/** Commands that draw charts for the wall. */
+package org.fettlebench.command.internal.chart;
