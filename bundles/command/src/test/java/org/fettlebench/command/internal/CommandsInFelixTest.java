@@ -48,6 +48,7 @@ class CommandsInFelixTest {
             "fasteners.api",
             "fits.api",
             "holes.api",
+            "castings.api",
             "store.api",
             "club.api",
             "kits.api",

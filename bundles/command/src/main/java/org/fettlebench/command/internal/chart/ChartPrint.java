@@ -14,6 +14,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.hole.HeldDrills;
@@ -27,7 +28,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Draws thread series and the drills that the club holds for them as a chart for the wall. */
-@Component(service = Command.class)
+@Component(service = Command.class, property = Commands.WORDS + "=chart print")
 public final class ChartPrint implements Command {
   private static final Usage USAGE =
       Usage.of(
