@@ -31,6 +31,7 @@ public final class SeatPainter implements SeatDrawings {
     private final SeatedHead head;
     private final LengthUnit unit;
     private final Canvas canvas;
+    private final DressShape dress;
     private final Envelope flat;
 
     /** Size of the whole, by which what has no size of its own is drawn. */
@@ -43,8 +44,9 @@ public final class SeatPainter implements SeatDrawings {
       this.seat = answer.question().seat();
       this.head = answer.question().head();
       this.unit = unit;
+      this.dress = new DressShape(answer);
       this.flat = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
-      this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), head.sweepDiameterMm());
+      this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), 2 * dress.reachMm());
       this.canvas = new Canvas();
       this.surround = new Surround(seat, centreReach());
     }
@@ -53,8 +55,10 @@ public final class SeatPainter implements SeatDrawings {
       part();
       seat.walls().forEach(this::wall);
       seat.neighbours().forEach(this::neighbour);
+      dress.fill(canvas);
       headFill();
       allowed();
+      dress.lines(canvas);
       headLines();
       GoverningShape governing = new GoverningShape(answer, unit, size);
       governing.draw(canvas, surround);
@@ -157,7 +161,7 @@ public final class SeatPainter implements SeatDrawings {
 
     /** Returns how far the centre lines stand out from the intended centre. */
     private double centreReach() {
-      return head.sweepDiameterMm() / 2 + 0.04 * size;
+      return dress.reachMm() + 0.04 * size;
     }
 
     private void arrow(Point from, Point to) {

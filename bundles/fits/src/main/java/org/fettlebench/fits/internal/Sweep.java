@@ -96,6 +96,11 @@ final class Sweep {
     return corners.isEmpty();
   }
 
+  /** Returns its corners about the centre; none when it is round. */
+  List<Point> corners() {
+    return corners;
+  }
+
   double radiusMm() {
     return radiusMm;
   }

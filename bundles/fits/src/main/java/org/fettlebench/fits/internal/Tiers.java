@@ -69,6 +69,11 @@ final class Tiers {
     return new Tier(spanner.kind().part(), sweep, lift + spanner.liftMm());
   }
 
+  /** Returns all of them, as they are seen from above. */
+  List<Tier> all() {
+    return tiers;
+  }
+
   /** Returns what bears on the flat. */
   Tier bearing() {
     return bearing;

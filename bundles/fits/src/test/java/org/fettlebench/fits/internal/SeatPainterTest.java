@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
@@ -11,6 +12,8 @@ import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatedHead;
+import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.junit.jupiter.api.Test;
@@ -127,5 +130,27 @@ class SeatPainterTest {
                     : item instanceof Item.Dimension dimension ? dimension.words() : "")
         .filter(words -> !words.isEmpty())
         .toList();
+  }
+
+  private static List<Double> radii(Spanner.Kind kind, LineKind line) {
+    SeatedHead head =
+        Bench.hexagon(7)
+            .withWasher(new SeatedHead.Washer("washer", 9, 0.8, ""))
+            .withSpanner(new Spanner(kind, "spanner", 14.5, OptionalDouble.empty(), 0, "measured"));
+    Seat seat = Bench.seat(Bench.rectangle(20, 12), new Point(10, 6));
+    Drawing drawing =
+        new SeatPainter()
+            .draw(new SeatChecker().check(Bench.ask(seat, head)), LengthUnit.MILLIMETRE);
+    return drawing.items().stream()
+        .filter(item -> item instanceof Item.Circle circle && circle.line() == line)
+        .map(item -> ((Item.Circle) item).radiusMm())
+        .toList();
+  }
+
+  @Test
+  void theWasherIsDrawnAndWhereTheSpannerGoes() {
+    assertEquals(List.of(4.5), radii(Spanner.Kind.RING, LineKind.OUTLINE));
+    assertEquals(List.of(7.25), radii(Spanner.Kind.RING, LineKind.THIN));
+    assertEquals(List.of(), radii(Spanner.Kind.OPEN, LineKind.THIN));
   }
 }

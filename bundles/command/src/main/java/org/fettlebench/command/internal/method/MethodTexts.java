@@ -88,8 +88,12 @@ final class MethodTexts {
         + ", y "
         + Figures.allowance(offset.yMm(), unit)
         + " on the whole (by luck in "
-        + String.format(Locale.ROOT, "%.1f", 100 * offset.luck())
-        + " % of cases): aim that much the other way, or find out why. sigma is about that offset.";
+        + luck(offset.luck())
+        + " of cases): aim that much the other way, or find out why. sigma is about that offset.";
+  }
+
+  private static String luck(double share) {
+    return share < 0.0005 ? "under 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
   }
 
   static String sigma(MethodEstimate each, LengthUnit unit) {
