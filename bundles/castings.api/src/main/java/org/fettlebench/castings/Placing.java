@@ -21,6 +21,8 @@ public record Placing(
     List<Coming> features,
     List<Giving> givings,
     List<SettingOut> settingOut) {
+  private static final double KNOWN_TO_MM = 1e-6;
+
   /** Copies what could change. */
   public Placing {
     features = List.copyOf(features);
@@ -28,9 +30,9 @@ public record Placing(
     settingOut = List.copyOf(settingOut);
   }
 
-  /** Returns whether every feature cleans up. */
+  /** Returns whether every feature cleans up, as closely as the least spare is known. */
   public boolean cleansUp() {
-    return spareMm >= 0;
+    return spareMm >= -KNOWN_TO_MM;
   }
 
   /**
@@ -40,7 +42,7 @@ public record Placing(
    */
   public List<LessCut> lessCuts() {
     return features.stream()
-        .filter(one -> !(one.spareMm() >= 0))
+        .filter(one -> !(one.spareMm() >= -KNOWN_TO_MM))
         .map(one -> new LessCut(one.feature(), one.leastMm() - one.feature().uncertaintyMm()))
         .toList();
   }
