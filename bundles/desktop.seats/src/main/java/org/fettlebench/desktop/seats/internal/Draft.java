@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.fettlebench.desktop.seats.internal.Sketch.Hole;
 import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.desktop.seats.internal.Sketch.Top;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
@@ -41,6 +42,7 @@ final class Draft {
     for (Seat.Neighbour head : shape.neighbours()) {
       line(lines, "neighbour", head.name(), points(List.of(head.centre())), head.radiusMm());
     }
+    shape.bends().forEach(bent -> line(lines, "bend", bends(bent)));
     line(lines, "metal", shape.leastMetalMm());
     top(lines, sketch.top());
     tools(lines, sketch.top());
@@ -121,6 +123,35 @@ final class Draft {
     return points.stream().map(at -> at.xMm() + " " + at.yMm()).collect(Collectors.joining(" "));
   }
 
+  /**
+   * Corners of a line with arcs, each as x, y, rounding, and the place on the arc or two dashes.
+   */
+  private static String bends(Outline outline) {
+    return outline.corners().stream()
+        .map(
+            corner ->
+                points(List.of(corner.at()))
+                    + " "
+                    + corner.roundedMm()
+                    + " "
+                    + corner.through().map(at -> points(List.of(at))).orElse("- -"))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static Outline bend(String text) {
+    List<Outline.Corner> corners = new ArrayList<>();
+    String[] part = text.split(" ");
+    for (int i = 0; i + 4 < part.length; i += 5) {
+      Optional<Point> through =
+          part[i + 3].equals("-")
+              ? Optional.empty()
+              : Optional.of(new Point(number(part[i + 3]), number(part[i + 4])));
+      Point at = new Point(number(part[i]), number(part[i + 1]));
+      corners.add(new Outline.Corner(at, number(part[i + 2]), through));
+    }
+    return Outline.ofCorners(corners);
+  }
+
   static Sketch read(String text) {
     Sketch sketch = Sketch.EMPTY;
     for (String line : text.split("\n")) {
@@ -159,6 +190,9 @@ final class Draft {
           sketch.with(
               shape.withCavities(
                   Shape.plus(shape.cavities(), shape.cavities().size(), ring(part[1]))));
+      case "bend" ->
+          sketch.with(
+              shape.withBends(Shape.plus(shape.bends(), shape.bends().size(), bend(part[1]))));
       case "metal" -> sketch.with(shape.withLeastMetal(number(part[1])));
       default -> readThings(sketch, part);
     };

@@ -46,7 +46,7 @@ final class Edges {
   static Optional<Sketch> cornerAdded(Sketch sketch, Point place, double reachMm) {
     Shape shape = sketch.shape();
     return nearest(shape.corners(), place)
-        .filter(foot -> foot.distanceMm() <= reachMm)
+        .filter(foot -> foot.distanceMm() <= reachMm && !shape.bent(shape.corners()))
         .map(
             foot ->
                 shape.stations().used()

@@ -138,10 +138,18 @@ final class FlatSection {
     Shape shape = bench.sketch().shape();
     way.select(!shape.stations().used() ? 2 : shape.stations().oneWidth() ? 1 : 0);
     grid.columns(names(shape));
-    grid.show(shape.stations().used() ? stations(shape.stations()) : corners(shape.given()));
+    Form.present(grid, !arcs(shape));
+    grid.show(
+        shape.stations().used()
+            ? stations(shape.stations())
+            : corners(arcs(shape) ? List.of() : shape.given()));
     boolean kept = !shape.stations().used() && !shape.stations().rows().isEmpty();
     Form.present(back, kept);
     tell();
+  }
+
+  private static boolean arcs(Shape shape) {
+    return !shape.stations().used() && shape.bent(shape.given());
   }
 
   private static List<List<Optional<Length>>> stations(Stations stations) {
@@ -173,6 +181,11 @@ final class FlatSection {
           shape.stations().oneWidth()
               ? "Enter goes down. The datum edge is the near side; x runs along it."
               : "Enter goes down. Near is towards you, far is away; x runs along the datum.";
+    }
+    if (words.isEmpty() && arcs(shape)) {
+      words =
+          "This outline has arcs or rounded corners. They are kept, also when it is saved;"
+              + " change them in the seat file.";
     }
     trouble.setForeground(refused.isEmpty() ? desk.look().faint() : desk.look().bad());
     Form.say(trouble, words);

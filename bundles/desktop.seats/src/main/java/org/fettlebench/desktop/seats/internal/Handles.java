@@ -21,7 +21,8 @@ final class Handles {
     Shape shape = sketch.shape();
     sketch.centre().ifPresent(at -> all.add(new Placed(Handle.CENTRE, at)));
     sketch.hole().found().ifPresent(hole -> all.add(new Placed(Handle.FOUND, hole.centre())));
-    add(all, Handle.Kind.CORNER, shape.corners());
+    // Chords of an arc are no corners: moving one would make the arc a polygon.
+    add(all, Handle.Kind.CORNER, movable(shape, shape.corners()));
     for (int i = 0; i < shape.walls().size(); i++) {
       Seat.Wall wall = shape.walls().get(i);
       all.add(new Placed(Handle.of(Handle.Kind.WALL_FROM, i), wall.from()));
@@ -32,14 +33,18 @@ final class Handles {
         all,
         Handle.Kind.NEIGHBOUR,
         shape.neighbours().stream().map(Seat.Neighbour::centre).toList());
-    shape.underside().ifPresent(below -> add(all, Handle.Kind.UNDERSIDE, below));
+    shape.underside().ifPresent(below -> add(all, Handle.Kind.UNDERSIDE, movable(shape, below)));
     for (int i = 0; i < shape.cavities().size(); i++) {
-      for (int j = 0; j < shape.cavities().get(i).size(); j++) {
+      for (int j = 0; j < movable(shape, shape.cavities().get(i)).size(); j++) {
         Handle handle = new Handle(Handle.Kind.CAVITY, i, j);
         all.add(new Placed(handle, shape.cavities().get(i).get(j)));
       }
     }
     return all;
+  }
+
+  private static List<Point> movable(Shape shape, List<Point> ring) {
+    return shape.bent(ring) ? List.of() : ring;
   }
 
   private static void add(List<Placed> all, Handle.Kind kind, List<Point> places) {

@@ -12,7 +12,6 @@ import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
-import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
@@ -236,10 +235,10 @@ final class SeatBook {
     Point centre = sketch.centre().orElseThrow();
     return new Seat(
         sketch.name().isBlank() ? "seat" : sketch.name(),
-        Outline.of(shape.corners()),
-        shape.underside().map(Outline::of),
+        shape.outline(shape.corners()),
+        shape.underside().map(shape::outline),
         shape.walls(),
-        shape.cavities().stream().map(Outline::of).toList(),
+        shape.cavities().stream().map(shape::outline).toList(),
         shape.neighbours(),
         centre,
         shape.leastMetalMm());

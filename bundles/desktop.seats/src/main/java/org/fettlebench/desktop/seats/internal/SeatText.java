@@ -3,6 +3,7 @@ package org.fettlebench.desktop.seats.internal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
@@ -67,11 +68,20 @@ final class SeatText {
             seat.cavities().stream().map(Outline::points).toList(),
             seat.walls(),
             seat.neighbours(),
-            seat.leastMetalMm());
+            seat.leastMetalMm(),
+            bends(seat));
     return Sketch.EMPTY
         .withName(seat.name())
         .with(shape)
         .with(Sketch.EMPTY.hole().at(seat.intended()));
+  }
+
+  private static List<Outline> bends(Seat seat) {
+    return Stream.of(Stream.of(seat.outline()), seat.underside().stream(), seat.cavities().stream())
+        .flatMap(each -> each)
+        .filter(Outline::bent)
+        .distinct()
+        .toList();
   }
 
   private static Sketch.Measured measured(SeatedHead head) {

@@ -3,6 +3,7 @@ package org.fettlebench.desktop.seats.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.measure.Point;
 
@@ -16,6 +17,7 @@ import org.fettlebench.measure.Point;
  * @param walls what stands above
  * @param neighbours other heads
  * @param leastMetalMm metal wanted round the hole; 0 when not asked
+ * @param bends outlines with arcs, each known by the chords that stand for it above
  */
 record Shape(
     Stations stations,
@@ -24,7 +26,8 @@ record Shape(
     List<List<Point>> cavities,
     List<Seat.Wall> walls,
     List<Seat.Neighbour> neighbours,
-    double leastMetalMm) {
+    double leastMetalMm,
+    List<Outline> bends) {
   static final Shape EMPTY =
       new Shape(
           new Stations(true, false, List.of()),
@@ -33,7 +36,8 @@ record Shape(
           List.of(),
           List.of(),
           List.of(),
-          0);
+          0,
+          List.of());
 
   Shape {
     given = List.copyOf(given);
@@ -41,34 +45,36 @@ record Shape(
     cavities = cavities.stream().map(List::copyOf).toList();
     walls = List.copyOf(walls);
     neighbours = List.copyOf(neighbours);
+    bends = List.copyOf(bends);
   }
 
   Shape with(Stations other) {
-    return new Shape(other, given, underside, cavities, walls, neighbours, leastMetalMm);
+    return new Shape(other, given, underside, cavities, walls, neighbours, leastMetalMm, bends);
   }
 
   Shape withGiven(List<Point> corners) {
-    return new Shape(stations, corners, underside, cavities, walls, neighbours, leastMetalMm);
+    return new Shape(
+        stations, corners, underside, cavities, walls, neighbours, leastMetalMm, bends);
   }
 
   Shape withUnderside(Optional<List<Point>> other) {
-    return new Shape(stations, given, other, cavities, walls, neighbours, leastMetalMm);
+    return new Shape(stations, given, other, cavities, walls, neighbours, leastMetalMm, bends);
   }
 
   Shape withCavities(List<List<Point>> others) {
-    return new Shape(stations, given, underside, others, walls, neighbours, leastMetalMm);
+    return new Shape(stations, given, underside, others, walls, neighbours, leastMetalMm, bends);
   }
 
   Shape withWalls(List<Seat.Wall> others) {
-    return new Shape(stations, given, underside, cavities, others, neighbours, leastMetalMm);
+    return new Shape(stations, given, underside, cavities, others, neighbours, leastMetalMm, bends);
   }
 
   Shape withNeighbours(List<Seat.Neighbour> others) {
-    return new Shape(stations, given, underside, cavities, walls, others, leastMetalMm);
+    return new Shape(stations, given, underside, cavities, walls, others, leastMetalMm, bends);
   }
 
   Shape withLeastMetal(double mm) {
-    return new Shape(stations, given, underside, cavities, walls, neighbours, mm);
+    return new Shape(stations, given, underside, cavities, walls, neighbours, mm, bends);
   }
 
   /** Returns the outline; empty while there is none. */
@@ -79,6 +85,23 @@ record Shape(
   /** Returns the outline by its corners from now on. */
   Shape byCorners() {
     return withGiven(corners()).with(stations.withUsed(false));
+  }
+
+  Shape withBends(List<Outline> others) {
+    return new Shape(stations, given, underside, cavities, walls, neighbours, leastMetalMm, others);
+  }
+
+  /** Returns the line of which these are the corners, with its arcs where it has some. */
+  Outline outline(List<Point> ring) {
+    return bends.stream()
+        .filter(bent -> bent.points().equals(ring))
+        .findFirst()
+        .orElseGet(() -> Outline.of(ring));
+  }
+
+  /** Returns whether these corners are the chords of a line with arcs. */
+  boolean bent(List<Point> ring) {
+    return bends.stream().anyMatch(bent -> bent.points().equals(ring));
   }
 
   boolean drawable() {

@@ -154,4 +154,36 @@ class SeatBookTest {
     assertTrue(example.name().contains("invented"));
     assertEquals(Optional.empty(), example.hole().found());
   }
+
+  @Test
+  void arcsOfAFileAreKeptWhenItIsSavedAndInTheDraft() {
+    String file =
+        """
+        [seat]
+        name = "round boss"
+        unit = "mm"
+        outline = { centre = [9, 9], diameter = 18 }
+        underside = [{ at = [-1, -1], rounded = 3 }, [19, -1], [19, 19], [-1, 19]]
+        centre = [11, 9]
+        [head]
+        across-flats = 8
+        [hole]
+        diameter = 3
+        method = "jig"
+        """;
+    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", file));
+    SeatAnswer answer = book.ask(opened).answer().orElseThrow();
+    // A circle: its radius less the head's and how far the centre is out.
+    assertEquals(9 - 2 - 4 / Math.cos(Math.PI / 6), answer.allowanceAtIntendedMm(), 1e-9);
+    String saved =
+        RealPage.FILES.writeSeat(SeatText.file(opened, answer, "jig"), LengthUnit.MILLIMETRE);
+    Sketch again = SeatText.sketch(RealPage.FILES.readSeatFile("a", saved));
+    assertEquals(SeatBook.seat(opened), SeatBook.seat(again));
+    assertTrue(SeatBook.seat(again).outline().bent());
+    assertTrue(SeatBook.seat(again).underside().orElseThrow().bent());
+    assertEquals(opened, Draft.read(Draft.write(opened)));
+    assertTrue(
+        Handles.of(opened).stream().noneMatch(each -> each.handle().kind() == Handle.Kind.CORNER),
+        "an arc's chords are no corners to drag");
+  }
 }
