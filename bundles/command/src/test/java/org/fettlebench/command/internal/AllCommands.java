@@ -8,6 +8,7 @@ import java.util.List;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.internal.chart.ChartPrint;
+import org.fettlebench.command.internal.casting.CastingPlace;
 import org.fettlebench.command.internal.head.HeadScale;
 import org.fettlebench.command.internal.head.HeadShow;
 import org.fettlebench.command.internal.head.HeadSinkCommand;
@@ -85,6 +86,7 @@ public final class AllCommands {
     Bench bench = bench(club.stock());
     PlacePapers papers = placePapers();
     return new Command[] {
+      new CastingPlace(Providers.KIT_FILES, Providers.CASTINGS, Providers.CASTING_DRAWINGS),
       new HolePilot(bench, Providers.PILOTS),
       new HoleMeasure(bench, Providers.MEASURING),
       new HoleCorrect(bench, Providers.CORRECTIONS, papers),

@@ -112,6 +112,7 @@ class ApprovedDataTest {
     "joint-zone, joint zone --fastener 6mm --hole 6.44mm --fixed --passed 8mm --engaged 12mm --actual 6.5mm",
     "joint-edge, joint edge 2 BA --edge 5mm",
     "joint-length, joint length 2 BA --passed 6mm --blind 9mm",
+    "casting-place, casting place plate.casting.toml",
     "pattern-chance, pattern chance cover.pattern.toml --trials 2000",
     "pattern-drill, pattern drill cover.pattern.toml --catalogue --trials 2000",
     "pattern-fit, pattern fit flange.pattern.toml",

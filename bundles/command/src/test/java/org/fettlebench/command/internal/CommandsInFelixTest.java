@@ -61,6 +61,7 @@ class CommandsInFelixTest {
             "fasteners",
             "fits",
             "holes",
+            "castings",
             "store.derby",
             "club.store",
             "kits",

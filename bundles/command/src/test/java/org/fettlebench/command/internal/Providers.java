@@ -2,6 +2,10 @@ package org.fettlebench.command.internal;
 
 import static org.mockito.Mockito.mock;
 
+import org.fettlebench.castings.CastingDrawings;
+import org.fettlebench.castings.Castings;
+import org.fettlebench.castings.internal.CastingPainter;
+import org.fettlebench.castings.internal.CastingPlacer;
 import org.fettlebench.fasteners.HeadSinks;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.internal.HeadTables;
@@ -142,6 +146,12 @@ public final class Providers {
 
   /** Patterns of holes. */
   public static final Patterns PATTERNS = new PatternsService();
+
+  /** The placing of castings. */
+  public static final Castings CASTINGS = new CastingPlacer();
+
+  /** The drawing of castings. */
+  public static final CastingDrawings CASTING_DRAWINGS = new CastingPainter();
 
   /** The drawing of patterns. */
   public static final PatternDrawings PATTERN_DRAWINGS = new PatternPainter();

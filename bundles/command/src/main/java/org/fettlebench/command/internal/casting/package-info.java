@@ -1,0 +1,2 @@
+/** Commands about rough castings. */
+package org.fettlebench.command.internal.casting;
