@@ -52,6 +52,9 @@ final class SeatCurer {
 
   /** Keeps a cure if it betters the verdict. */
   private boolean offer(SeatCure.Kind kind, String what, SeatQuestion cured) {
+    if (!SeatGuard.bears(cured)) {
+      return false;
+    }
     SeatAnswer after = check.apply(cured);
     // Just touching is no cure: no hole lands so exactly.
     boolean better =

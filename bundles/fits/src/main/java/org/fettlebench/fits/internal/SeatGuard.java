@@ -12,6 +12,9 @@ import org.fettlebench.measure.Point;
 
 /** Refuses seats that cannot be, with the place, the value and the remedy. */
 final class SeatGuard {
+  /** Across corners of a square over its across flats, with a hair for rounded figures. */
+  private static final double SQUARE_CORNERS = Math.sqrt(2) * 1.002;
+
   private SeatGuard() {}
 
   static void check(SeatQuestion question) {
@@ -28,6 +31,28 @@ final class SeatGuard {
     positive("hole diameter", question.holeDiameterMm());
     notNegative("expected position error", question.expectedErrorMm());
     head(question.head());
+    if (!bears(question)) {
+      throw new SeatException(
+          "hole diameter "
+              + mm(question.holeDiameterMm())
+              + " is as wide as what bears round it, "
+              + mm(bearingMm(question.head()))
+              + ": "
+              + question.head().title()
+              + " would drop through; check the hole, or put a washer under it");
+    }
+  }
+
+  /** Returns whether anything of the head or its washer bears round the hole. */
+  static boolean bears(SeatQuestion question) {
+    return question.holeDiameterMm() < bearingMm(question.head());
+  }
+
+  private static double bearingMm(SeatedHead head) {
+    double widestMm = head.acrossFlatsMm().orElse(head.sweepDiameterMm());
+    return head.washer()
+        .map(SeatedHead.Washer::diameterMm)
+        .orElse(head.bearingDiameterMm().orElse(widestMm));
   }
 
   private static void head(SeatedHead head) {
@@ -39,6 +64,15 @@ final class SeatGuard {
     OptionalDouble flats = head.acrossFlatsMm();
     if (flats.isPresent()) {
       positive(head.title() + ": across flats", flats.getAsDouble());
+      if (!(head.sweepDiameterMm() <= flats.getAsDouble() * SQUARE_CORNERS)) {
+        throw new SeatException(
+            head.title()
+                + ": across corners "
+                + mm(head.sweepDiameterMm())
+                + " is more than even a square head of across flats "
+                + mm(flats.getAsDouble())
+                + " has; measure both again");
+      }
       if (!(flats.getAsDouble() <= head.sweepDiameterMm())) {
         throw new SeatException(
             head.title()

@@ -104,4 +104,33 @@ class SeatGuardTest {
     assertTrue(refusal(Bench.ask(seat, wide)).contains("check which is which"));
     assertTrue(refusal(Bench.ask(seat, Bench.round(3).withFlatsAlong(0))).contains("is round"));
   }
+
+  @Test
+  void aHoleAsWideAsTheHeadIsRefusedUnlessAWasherBears() {
+    Seat seat = Bench.seat(Bench.rectangle(40, 40), new Point(20, 20));
+    SeatedHead bolt =
+        new SeatedHead(
+            "M5 hexagon",
+            9.2,
+            OptionalDouble.of(8),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            "");
+    assertEquals(
+        "hole diameter 9 mm is as wide as what bears round it, 8 mm: M5 hexagon would drop through;"
+            + " check the hole, or put a washer under it",
+        refusal(new SeatQuestion(seat, bolt, 9, 0, "")));
+    SeatedHead washed = bolt.withWasher(new SeatedHead.Washer("M5 washer", 15, 1, ""));
+    assertEquals(
+        9, seats.check(new SeatQuestion(seat, washed, 9, 0, "")).question().holeDiameterMm());
+  }
+
+  @Test
+  void cornersBeyondThoseOfASquareAreRefused() {
+    Seat seat = Bench.seat(Bench.rectangle(40, 40), new Point(20, 20));
+    SeatedHead odd =
+        new SeatedHead(
+            "nut", 17, OptionalDouble.of(8), OptionalDouble.empty(), OptionalDouble.empty(), "");
+    assertTrue(refusal(Bench.ask(seat, odd)).contains("more than even a square head"));
+  }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.holes.chance.Chances;
 import org.fettlebench.holes.chance.MethodEstimates;
@@ -73,12 +74,18 @@ public class KitCheckService implements KitCheck {
   private Exam examine(Examiner examiner, Joint joint) {
     try {
       return examiner.examine(joint);
-    } catch (RuntimeException refused) {
-      faults.report(this, "checking joint " + joint.name(), refused);
-      return Exam.refused(
-          joint,
-          Finding.of(
-              Finding.Weight.FAULT, "check", "It cannot be checked: " + refused.getMessage()));
+    } catch (SeatException impossible) {
+      // Figures of the kit that cannot be: for its person to mend, no fault of the suite.
+      return refused(joint, impossible);
+    } catch (RuntimeException broken) {
+      faults.report(this, "checking joint " + joint.name(), broken);
+      return refused(joint, broken);
     }
+  }
+
+  private static Exam refused(Joint joint, RuntimeException why) {
+    return Exam.refused(
+        joint,
+        Finding.of(Finding.Weight.FAULT, "check", "It cannot be checked: " + why.getMessage()));
   }
 }

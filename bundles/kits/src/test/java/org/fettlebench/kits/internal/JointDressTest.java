@@ -2,6 +2,8 @@ package org.fettlebench.kits.internal;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import org.fettlebench.kits.Finding;
 import org.junit.jupiter.api.Test;
 
 /** What goes with a joint's head, its washer and its spanner, counts on its seat. */
@@ -46,5 +48,14 @@ class JointDressTest {
     assertTrue(ringed.endsWith("as measured"), ringed);
     String wide = seatFinding(TIGHT + "washer = { diameter = \"18 mm\", thickness = \"1 mm\" }\n");
     assertTrue(wide.startsWith("M6 hexagon on its washer fouls"), wide);
+  }
+
+  @Test
+  void aHoleThatTheHeadWouldDropThroughIsSaidOfItsJoint() {
+    String kit = TIGHT.replace("depth = \"3 mm\"", "depth = \"3 mm\", drilled = \"10.5 mm\"");
+    List<Finding> findings = Bench.check(kit, "").joints().get(0).findings();
+    assertTrue(
+        findings.get(0).sentence().startsWith("It cannot be checked: hole diameter 10.5 mm is as"),
+        findings.toString());
   }
 }

@@ -12,6 +12,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.PaperFile;
 import org.fettlebench.command.internal.Refusals;
 import org.fettlebench.drawing.SvgWriter;
@@ -22,7 +23,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** Tells whether a rough casting cleans up, what comes off each face, and where to set out from. */
-@Component
+@Component(property = Commands.WORDS + "=casting place")
 public final class CastingPlace implements Command {
   // Half an A4 sheet with its margins.
   private static final double WIDTH_MM = 180;
