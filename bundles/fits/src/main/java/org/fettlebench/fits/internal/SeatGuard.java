@@ -35,7 +35,7 @@ final class SeatGuard {
       throw new SeatException(
           "hole diameter "
               + mm(question.holeDiameterMm())
-              + " is as wide as what bears round it, "
+              + " is wider than what bears round it, "
               + mm(bearingMm(question.head()))
               + ": "
               + question.head().title()
@@ -45,7 +45,7 @@ final class SeatGuard {
 
   /** Returns whether anything of the head or its washer bears round the hole. */
   static boolean bears(SeatQuestion question) {
-    return question.holeDiameterMm() < bearingMm(question.head());
+    return question.holeDiameterMm() <= bearingMm(question.head());
   }
 
   private static double bearingMm(SeatedHead head) {

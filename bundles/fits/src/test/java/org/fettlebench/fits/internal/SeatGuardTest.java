@@ -106,7 +106,7 @@ class SeatGuardTest {
   }
 
   @Test
-  void aHoleAsWideAsTheHeadIsRefusedUnlessAWasherBears() {
+  void aHoleWiderThanTheHeadIsRefusedUnlessAWasherBears() {
     Seat seat = Bench.seat(Bench.rectangle(40, 40), new Point(20, 20));
     SeatedHead bolt =
         new SeatedHead(
@@ -117,7 +117,7 @@ class SeatGuardTest {
             OptionalDouble.empty(),
             "");
     assertEquals(
-        "hole diameter 9 mm is as wide as what bears round it, 8 mm: M5 hexagon would drop through;"
+        "hole diameter 9 mm is wider than what bears round it, 8 mm: M5 hexagon would drop through;"
             + " check the hole, or put a washer under it",
         refusal(new SeatQuestion(seat, bolt, 9, 0, "")));
     SeatedHead washed = bolt.withWasher(new SeatedHead.Washer("M5 washer", 15, 1, ""));

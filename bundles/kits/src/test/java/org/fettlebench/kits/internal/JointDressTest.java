@@ -55,7 +55,10 @@ class JointDressTest {
     String kit = TIGHT.replace("depth = \"3 mm\"", "depth = \"3 mm\", drilled = \"10.5 mm\"");
     List<Finding> findings = Bench.check(kit, "").joints().get(0).findings();
     assertTrue(
-        findings.get(0).sentence().startsWith("It cannot be checked: hole diameter 10.5 mm is as"),
+        findings
+            .get(0)
+            .sentence()
+            .startsWith("It cannot be checked: hole diameter 10.5 mm is wider"),
         findings.toString());
   }
 }

@@ -68,6 +68,7 @@ class OpenWindowTest {
         "org.fettlebench.fasteners.api",
         "org.fettlebench.fits.api",
         "org.fettlebench.holes.api",
+        "org.fettlebench.castings.api",
         "org.fettlebench.club.api",
         "org.fettlebench.kits.api",
         "org.fettlebench.command.api",
