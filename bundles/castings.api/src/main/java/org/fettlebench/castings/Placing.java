@@ -32,6 +32,11 @@ public record Placing(
 
   /** Returns whether every feature cleans up, as closely as the least spare is known. */
   public boolean cleansUp() {
+    return cleansUp(spareMm);
+  }
+
+  /** Returns whether a least spare, in millimetres, lets everything clean up. */
+  public static boolean cleansUp(double spareMm) {
     return spareMm >= -KNOWN_TO_MM;
   }
 

@@ -31,7 +31,9 @@ public final class CastingPlacer implements Castings {
         spot(placed.pose().turned().scalarMultiply(180 / Math.PI)),
         placed.spareMm(),
         coming,
-        placed.spareMm() < 0 ? givings(casting, coming, -placed.spareMm()) : List.of(),
+        Placing.cleansUp(placed.spareMm())
+            ? List.of()
+            : givings(casting, coming, -placed.spareMm()),
         settingOut(coming));
   }
 

@@ -112,6 +112,19 @@ class CastingPlacerTest {
   }
 
   @Test
+  void aCastingThatJustCleansUpNeedsNothingToGive() {
+    // 26 mm rough, 25 mm finished, 0.5 and a hair below what is known to clean each.
+    Placing placing =
+        place(
+            shifts(Axis.Z),
+            flat(Towards.DOWN, 0, 0.5, new Spot(0, 0, 0)),
+            flat(Towards.UP, 25, 0.5, new Spot(0, 0, 26 - 1e-6)));
+    assertTrue(placing.spareMm() < 0);
+    assertTrue(placing.cleansUp());
+    assertEquals(List.of(), placing.givings());
+  }
+
+  @Test
   void aWedgeIsTurnedSoThatBothFacesShareIt() {
     // The rough top rises by 2 in 100; without turning 1 less its middle, turned it is shared out.
     Spot[] foot = {new Spot(0, 0, 0), new Spot(100, 0, 0)};
