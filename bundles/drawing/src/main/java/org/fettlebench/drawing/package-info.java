@@ -12,11 +12,12 @@
  *
  * <p>{@link org.fettlebench.drawing.SvgWriter} writes a drawing as text; {@link
  * org.fettlebench.drawing.Plotter} lowers it to strokes, fills and words for any other paper or
- * screen, whose letters a {@link org.fettlebench.drawing.Lettering} measures. Everything is
- * immutable, may be used from any thread, and neither takes nor returns null.
+ * screen, whose letters a {@link org.fettlebench.drawing.Lettering} measures. {@link
+ * org.fettlebench.drawing.Sketch} collects a drawing and belongs to one thread; everything else is
+ * immutable and may be used from any. Nothing takes or returns null.
  */
 @Export
-@Version("1.2.0")
+@Version("1.3.0")
 package org.fettlebench.drawing;
 
 import org.osgi.annotation.bundle.Export;

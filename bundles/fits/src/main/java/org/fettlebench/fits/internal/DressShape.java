@@ -2,6 +2,7 @@ package org.fettlebench.fits.internal;
 
 import java.util.List;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatedHead;
@@ -25,19 +26,19 @@ final class DressShape {
   }
 
   /** Fills in the washer, which lies under the head. */
-  void fill(Canvas canvas) {
-    head.washer().ifPresent(washer -> canvas.disc(Tone.HEAD, at, washer.diameterMm() / 2));
+  void fill(Sketch sketch) {
+    head.washer().ifPresent(washer -> sketch.disc(Tone.HEAD, at, washer.diameterMm() / 2));
   }
 
   /** Draws the washer's edge, and thinly where the spanner goes. */
-  void lines(Canvas canvas) {
-    head.washer().ifPresent(washer -> canvas.circle(LineKind.OUTLINE, at, washer.diameterMm() / 2));
+  void lines(Sketch sketch) {
+    head.washer().ifPresent(washer -> sketch.circle(LineKind.OUTLINE, at, washer.diameterMm() / 2));
     if (head.spanner().isPresent() && head.acrossFlatsMm().isPresent()) {
       Sweep sweep = tiers.all().get(tiers.all().size() - 1).sweep();
       if (sweep.round()) {
-        canvas.circle(LineKind.THIN, at, sweep.radiusMm());
+        sketch.circle(LineKind.THIN, at, sweep.radiusMm());
       } else {
-        canvas.path(LineKind.THIN, moved(sweep.corners()), true);
+        sketch.path(LineKind.THIN, moved(sweep.corners()), true);
       }
     }
   }

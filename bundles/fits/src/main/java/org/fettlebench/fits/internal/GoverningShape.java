@@ -3,6 +3,7 @@ package org.fettlebench.fits.internal;
 import java.util.Optional;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
 import org.fettlebench.fits.Verdict;
@@ -42,19 +43,19 @@ final class GoverningShape {
     return WallShape.side(outX, outY);
   }
 
-  void draw(Canvas canvas, Surround surround) {
+  void draw(Sketch sketch, Surround surround) {
     if (measurable()) {
-      dimension(canvas, surround);
+      dimension(sketch, surround);
     }
-    feature(canvas);
+    feature(sketch);
     if (atTheEnd()) {
       Item.Side aside = aside();
-      canvas.label(new Point(surround.reach(aside), endLevel(aside)), words(), aside, true);
+      sketch.label(new Point(surround.reach(aside), endLevel(aside)), words(), aside, true);
       surround.words(aside, words());
     } else {
       // A wall's figure stands behind the wall, with its name.
       double behind = governing.kind() == Governing.Kind.WALL ? WALL_SHARE * size : 0.02 * size;
-      canvas.label(governing.nearest().moved(outX * behind, outY * behind), words(), side(), true);
+      sketch.label(governing.nearest().moved(outX * behind, outY * behind), words(), side(), true);
       surround.words(side(), words());
     }
   }
@@ -77,7 +78,7 @@ final class GoverningShape {
     return (from ? governing.from() : governing.to()).yMm();
   }
 
-  private void feature(Canvas canvas) {
+  private void feature(Sketch sketch) {
     if (governing.from().equals(governing.to())) {
       double radius =
           answer.question().seat().neighbours().stream()
@@ -85,9 +86,9 @@ final class GoverningShape {
               .mapToDouble(other -> other.radiusMm())
               .max()
               .orElse(0.01 * size);
-      canvas.circle(LineKind.GOVERNING, governing.from(), radius);
+      sketch.circle(LineKind.GOVERNING, governing.from(), radius);
     } else {
-      canvas.path(LineKind.GOVERNING, governing.line(), false);
+      sketch.path(LineKind.GOVERNING, governing.line(), false);
     }
   }
 
@@ -102,7 +103,7 @@ final class GoverningShape {
   }
 
   /** Stands beside the head where the flat leaves room for it, else beyond all that is drawn. */
-  private void dimension(Canvas canvas, Surround surround) {
+  private void dimension(Sketch sketch, Surround surround) {
     double x = -outY * way();
     double y = outX * way();
     boolean inside = reach(x, y) - headOff() > 0.09 * size;
@@ -111,8 +112,8 @@ final class GoverningShape {
     double paper = inside ? 0 : leftOf * Surround.STEP_MM;
     Point past = new Point(x * off, y * off);
     double distance = centre.distanceMm(governing.nearest());
-    canvas.dimension(
-        centre, governing.nearest(), past, paper, new Canvas.Figure(show(distance), true));
+    sketch.dimensionPast(
+        new Item.Dimension(centre, governing.nearest(), paper, show(distance), true), past);
     if (!inside) {
       Item.Side side = dimensionSide().orElseThrow();
       surround.take(side, Surround.STEP_MM);

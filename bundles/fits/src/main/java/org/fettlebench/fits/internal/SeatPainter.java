@@ -4,6 +4,7 @@ import java.util.List;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
@@ -30,7 +31,7 @@ public final class SeatPainter implements SeatDrawings {
     private final Seat seat;
     private final SeatedHead head;
     private final LengthUnit unit;
-    private final Canvas canvas;
+    private final Sketch sketch;
     private final DressShape dress;
     private final Envelope flat;
 
@@ -47,7 +48,7 @@ public final class SeatPainter implements SeatDrawings {
       this.dress = new DressShape(answer);
       this.flat = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
       this.size = Math.max(Math.max(flat.getWidth(), flat.getHeight()), 2 * dress.reachMm());
-      this.canvas = new Canvas();
+      this.sketch = new Sketch();
       this.surround = new Surround(seat, centreReach());
     }
 
@@ -55,16 +56,16 @@ public final class SeatPainter implements SeatDrawings {
       part();
       seat.walls().forEach(this::wall);
       seat.neighbours().forEach(this::neighbour);
-      dress.fill(canvas);
+      dress.fill(sketch);
       headFill();
       allowed();
-      dress.lines(canvas);
+      dress.lines(sketch);
       headLines();
       GoverningShape governing = new GoverningShape(answer, unit, size);
-      governing.draw(canvas, surround);
+      governing.draw(sketch, surround);
       centres(governing);
       overall();
-      return canvas.drawing(title(), 0.01 * size);
+      return sketch.drawing(title(), 0.01 * size);
     }
 
     private String title() {
@@ -79,18 +80,18 @@ public final class SeatPainter implements SeatDrawings {
     }
 
     private void part() {
-      canvas.area(Tone.PART, seat.outline().points(), List.of());
-      seat.cavities().forEach(hollow -> canvas.path(LineKind.HIDDEN, hollow.points(), true));
-      seat.underside().ifPresent(below -> canvas.path(LineKind.HIDDEN, below.points(), true));
-      canvas.path(LineKind.OUTLINE, seat.outline().points(), true);
+      sketch.area(Tone.PART, seat.outline().points(), List.of());
+      seat.cavities().forEach(hollow -> sketch.path(LineKind.HIDDEN, hollow.points(), true));
+      seat.underside().ifPresent(below -> sketch.path(LineKind.HIDDEN, below.points(), true));
+      sketch.path(LineKind.OUTLINE, seat.outline().points(), true);
     }
 
     private void wall(Seat.Wall wall) {
       WallShape shape = new WallShape(wall, seat.intended(), GoverningShape.WALL_SHARE * size);
-      shape.draw(canvas, seat);
+      shape.draw(sketch, seat);
       surround.drawn(shape.band());
       if (!governs(wall)) {
-        canvas.label(shape.nameAt(), wall.name(), shape.nameSide(), false);
+        sketch.label(shape.nameAt(), wall.name(), shape.nameSide(), false);
         surround.words(shape.nameSide(), wall.name());
       }
     }
@@ -103,16 +104,16 @@ public final class SeatPainter implements SeatDrawings {
     }
 
     private void neighbour(Seat.Neighbour other) {
-      canvas.disc(Tone.HEAD, other.centre(), other.radiusMm());
-      canvas.circle(LineKind.OUTLINE, other.centre(), other.radiusMm());
-      canvas.label(other.centre(), other.name(), Item.Side.CENTRE, false);
+      sketch.disc(Tone.HEAD, other.centre(), other.radiusMm());
+      sketch.circle(LineKind.OUTLINE, other.centre(), other.radiusMm());
+      sketch.label(other.centre(), other.name(), Item.Side.CENTRE, false);
     }
 
     private void headFill() {
       if (head.acrossFlatsMm().isPresent()) {
-        canvas.area(Tone.HEAD, hexagon(), List.of());
+        sketch.area(Tone.HEAD, hexagon(), List.of());
       } else {
-        canvas.disc(Tone.HEAD, seat.intended(), head.sweepDiameterMm() / 2);
+        sketch.disc(Tone.HEAD, seat.intended(), head.sweepDiameterMm() / 2);
       }
     }
 
@@ -128,31 +129,29 @@ public final class SeatPainter implements SeatDrawings {
     private void headLines() {
       double radius = head.sweepDiameterMm() / 2;
       if (head.acrossFlatsMm().isPresent()) {
-        canvas.path(LineKind.OUTLINE, hexagon(), true);
+        sketch.path(LineKind.OUTLINE, hexagon(), true);
         if (head.flatsAlongDegrees().isEmpty()) {
-          canvas.circle(LineKind.CENTRE, seat.intended(), radius);
+          sketch.circle(LineKind.CENTRE, seat.intended(), radius);
         }
       } else {
-        canvas.circle(LineKind.OUTLINE, seat.intended(), radius);
+        sketch.circle(LineKind.OUTLINE, seat.intended(), radius);
       }
-      canvas.circle(LineKind.HIDDEN, seat.intended(), answer.question().holeDiameterMm() / 2);
+      sketch.circle(LineKind.HIDDEN, seat.intended(), answer.question().holeDiameterMm() / 2);
     }
 
     private void allowed() {
       for (SeatAnswer.Region region : answer.allowed()) {
-        canvas.area(Tone.ALLOWED, region.shell(), region.holes());
-        canvas.path(LineKind.THIN, region.shell(), true);
-        region.holes().forEach(hole -> canvas.path(LineKind.THIN, hole, true));
+        sketch.area(Tone.ALLOWED, region.shell(), region.holes());
+        sketch.path(LineKind.THIN, region.shell(), true);
+        region.holes().forEach(hole -> sketch.path(LineKind.THIN, hole, true));
       }
     }
 
     private void centres(GoverningShape governing) {
       Point at = seat.intended();
-      double reach = centreReach();
-      canvas.path(LineKind.CENTRE, List.of(at.moved(-reach, 0), at.moved(reach, 0)), false);
-      canvas.path(LineKind.CENTRE, List.of(at.moved(0, -reach), at.moved(0, reach)), false);
-      canvas.marker(at, Item.Mark.CROSS);
-      canvas.marker(answer.best(), Item.Mark.RING);
+      sketch.centreLines(at, centreReach());
+      sketch.marker(at, Item.Mark.CROSS);
+      sketch.marker(answer.best(), Item.Mark.RING);
       if (at.distanceMm(answer.best()) > 0.03 * size) {
         arrow(at, answer.best());
         nameBest(governing);
@@ -165,19 +164,8 @@ public final class SeatPainter implements SeatDrawings {
     }
 
     private void arrow(Point from, Point to) {
-      double length = from.distanceMm(to);
-      double ux = (to.xMm() - from.xMm()) / length;
-      double uy = (to.yMm() - from.yMm()) / length;
-      double barb = Math.min(0.025 * size, length / 3);
-      canvas.path(LineKind.THIN, List.of(from, to), false);
-      Point back = to.moved(-ux * barb, -uy * barb);
-      canvas.path(
-          LineKind.THIN,
-          List.of(
-              back.moved(-uy * barb / 3, ux * barb / 3),
-              to,
-              back.moved(uy * barb / 3, -ux * barb / 3)),
-          false);
+      double head = Math.min(0.025 * size, from.distanceMm(to) / 3);
+      sketch.arrow(LineKind.THIN, from, to, head);
     }
 
     /**
@@ -194,28 +182,33 @@ public final class SeatPainter implements SeatDrawings {
       double reach = Math.min(0.3 * size, 0.85 * Math.abs(far - answer.best().yMm()));
       double level = answer.best().yMm() + way * reach;
       Point end = new Point(surround.reach(beside) + out * 0.03 * size, level);
-      canvas.path(LineKind.THIN, List.of(answer.best(), end), false);
-      canvas.label(end, "best centre", beside, false);
+      sketch.line(LineKind.THIN, answer.best(), end);
+      sketch.label(end, "best centre", beside, false);
       surround.words(beside, "best centre");
     }
 
     private void overall() {
       Item.Side under = surround.freer(Item.Side.BELOW, Item.Side.ABOVE);
       double y = under == Item.Side.BELOW ? flat.getMinY() : flat.getMaxY();
-      canvas.dimension(
+      double below = surround.taken(under) + Surround.STEP_MM;
+      overall(
           new Point(flat.getMinX(), y),
           new Point(flat.getMaxX(), y),
-          new Point(0, surround.reach(under) - y),
-          (under == Item.Side.BELOW ? -1 : 1) * (surround.taken(under) + Surround.STEP_MM),
-          new Canvas.Figure(show(flat.getWidth()), false));
+          under == Item.Side.BELOW ? -below : below,
+          new Point(0, surround.reach(under) - y));
       Item.Side side = surround.freer(Item.Side.RIGHT, Item.Side.LEFT);
       double x = side == Item.Side.LEFT ? flat.getMinX() : flat.getMaxX();
-      canvas.dimension(
+      double beside = surround.taken(side) + Surround.STEP_MM;
+      overall(
           new Point(x, flat.getMinY()),
           new Point(x, flat.getMaxY()),
-          new Point(surround.reach(side) - x, 0),
-          (side == Item.Side.LEFT ? 1 : -1) * (surround.taken(side) + Surround.STEP_MM),
-          new Canvas.Figure(show(flat.getHeight()), false));
+          side == Item.Side.LEFT ? beside : -beside,
+          new Point(surround.reach(side) - x, 0));
+    }
+
+    private void overall(Point from, Point to, double paperMm, Point past) {
+      String words = show(from.distanceMm(to));
+      sketch.dimensionPast(new Item.Dimension(from, to, paperMm, words, false), past);
     }
 
     private String show(double mm) {

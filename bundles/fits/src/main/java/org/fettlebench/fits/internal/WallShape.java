@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.measure.Point;
@@ -38,14 +39,14 @@ final class WallShape {
     this.behind = new Point(nx * way, ny * way);
   }
 
-  void draw(Canvas canvas, Seat seat) {
+  void draw(Sketch sketch, Seat seat) {
     List<Point> band = band();
-    canvas.area(Tone.WALL, band, List.of());
-    canvas.path(LineKind.OUTLINE, List.of(wall.from(), wall.to()), false);
-    canvas.path(LineKind.OUTLINE, List.of(wall.from(), band.get(3), band.get(2), wall.to()), false);
+    sketch.area(Tone.WALL, band, List.of());
+    sketch.line(LineKind.OUTLINE, wall.from(), wall.to());
+    sketch.path(LineKind.OUTLINE, List.of(wall.from(), band.get(3), band.get(2), wall.to()), false);
     double reach = Tiers.filletReachMm(wall, 0);
     if (reach > 0) {
-      fillet(canvas, seat, reach);
+      fillet(sketch, seat, reach);
     }
   }
 
@@ -81,7 +82,7 @@ final class WallShape {
     return point.moved(behind.xMm() * mm, behind.yMm() * mm);
   }
 
-  private void fillet(Canvas canvas, Seat seat, double reach) {
+  private void fillet(Sketch sketch, Seat seat, double reach) {
     Geometry line =
         GEOMETRY
             .createLineString(
@@ -89,17 +90,17 @@ final class WallShape {
                   coordinate(off(wall.from(), -reach)), coordinate(off(wall.to(), -reach))
                 })
             .intersection(AllowedCentres.polygon(seat.outline().points()));
-    lines(canvas, LineKind.THIN, line);
+    lines(sketch, LineKind.THIN, line);
   }
 
-  private static void lines(Canvas canvas, LineKind kind, Geometry geometry) {
+  private static void lines(Sketch sketch, LineKind kind, Geometry geometry) {
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       if (geometry.getGeometryN(i) instanceof LineString line && line.getLength() > 0) {
         List<Point> points = new ArrayList<>();
         for (Coordinate at : line.getCoordinates()) {
           points.add(new Point(at.x, at.y));
         }
-        canvas.path(kind, points, false);
+        sketch.path(kind, points, false);
       }
     }
   }

@@ -3,6 +3,7 @@ package org.fettlebench.holes.internal.correct;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
@@ -11,7 +12,6 @@ import org.fettlebench.holes.correct.CorrectionAnswer.Filing;
 import org.fettlebench.holes.correct.CorrectionQuestion;
 import org.fettlebench.holes.internal.Outline;
 import org.fettlebench.holes.internal.Say;
-import org.fettlebench.holes.internal.Sketch;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
@@ -93,7 +93,7 @@ final class FacePicture {
     double degrees = filing.towards().degrees();
     double ux = filing.towards().dx();
     double uy = filing.towards().dy();
-    sketch.path(LineKind.GOVERNING, Sketch.round(target, filed, degrees - 75, degrees + 75), false);
+    sketch.path(LineKind.GOVERNING, Sketch.arc(target, filed, degrees - 75, degrees + 75), false);
     Point rim = found.moved(radius * ux, radius * uy);
     sketch.arrow(LineKind.OUTLINE, found, rim, 0.4 * radius);
     boolean above = uy >= 0;

@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.holes.correct.CorrectionAnswer;
 import org.fettlebench.holes.correct.CorrectionAnswer.Filing;
 import org.fettlebench.holes.correct.CorrectionQuestion;
 import org.fettlebench.holes.correct.Direction;
 import org.fettlebench.holes.internal.Say;
-import org.fettlebench.holes.internal.Sketch;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
@@ -70,8 +70,7 @@ final class HolePicture {
   private void crescent(Filing filing) {
     double filed = filing.filedDiameterMm() / 2;
     double towards = filing.towards().degrees();
-    sketch.path(
-        LineKind.GOVERNING, Sketch.round(target, filed, towards - 150, towards + 150), false);
+    sketch.path(LineKind.GOVERNING, Sketch.arc(target, filed, towards - 150, towards + 150), false);
     Direction way = filing.towards();
     Point rim = found.moved(drilledRadius * way.dx(), drilledRadius * way.dy());
     Point deep = target.moved(filed * way.dx(), filed * way.dy());

@@ -5,11 +5,11 @@ import java.util.List;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.holes.correct.MeasuredHole;
 import org.fettlebench.holes.correct.Reading;
 import org.fettlebench.holes.internal.Say;
-import org.fettlebench.holes.internal.Sketch;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 

@@ -1,10 +1,9 @@
 package org.fettlebench.holes.internal.patterns;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
+import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.holes.patterns.MeasuredPattern.Hole;
 import org.fettlebench.holes.patterns.PatternDrawings;
@@ -30,7 +29,7 @@ public final class PatternPainter implements PatternDrawings {
   private static final class Work {
     private final PatternFit fit;
     private final LengthUnit unit;
-    private final List<Item> items = new ArrayList<>();
+    private final Sketch sketch = new Sketch();
 
     Work(PatternFit fit, LengthUnit unit) {
       this.fit = fit;
@@ -38,9 +37,9 @@ public final class PatternPainter implements PatternDrawings {
     }
 
     Drawing draw() {
-      fit.holes().forEach(this::pair);
       fit.cures().stream().findFirst().ifPresent(this::file);
-      return new Drawing(title(), items, frame());
+      fit.holes().forEach(this::pair);
+      return sketch.drawing(title(), fit.question().fastenerMm());
     }
 
     private String title() {
@@ -55,16 +54,15 @@ public final class PatternPainter implements PatternDrawings {
       double upper = radius(fit.question().upper().holes().get(hole.upperNumber() - 1));
       double lower = radius(fit.question().lower().holes().get(hole.lowerNumber() - 1));
       LineKind line = hole.governs() ? LineKind.GOVERNING : LineKind.OUTLINE;
-      items.add(new Item.Circle(line, hole.upper(), upper));
-      items.add(new Item.Circle(LineKind.HIDDEN, hole.lower(), lower));
-      items.add(new Item.Marker(hole.upper(), Item.Mark.CROSS));
-      items.add(new Item.Marker(hole.lower(), Item.Mark.SALTIRE));
-      items.add(
-          new Item.Label(
-              hole.upper().moved(0, Math.max(upper, lower)),
-              number(hole) + ": " + said(hole.roomMm()),
-              Item.Side.ABOVE,
-              hole.governs()));
+      sketch.circle(line, hole.upper(), upper);
+      sketch.circle(LineKind.HIDDEN, hole.lower(), lower);
+      sketch.marker(hole.upper(), Item.Mark.CROSS);
+      sketch.marker(hole.lower(), Item.Mark.SALTIRE);
+      sketch.label(
+          hole.upper().moved(0, Math.max(upper, lower)),
+          number(hole) + ": " + said(hole.roomMm()),
+          Item.Side.ABOVE,
+          hole.governs());
     }
 
     private static String number(HoleFit hole) {
@@ -81,18 +79,14 @@ public final class PatternPainter implements PatternDrawings {
       for (Opening opening : cure.openings()) {
         Point centre = fit.question().upper().holes().get(opening.number() - 1).centre();
         double radius = opening.fromMm() / 2;
-        items.add(
-            0,
-            new Item.Area(
-                Tone.ALLOWED,
-                Crescent.outline(centre, radius, opening.fileMm(), opening.fileDegrees()),
-                List.of()));
-        items.add(
-            new Item.Label(
-                centre.moved(0, 0 - radius - opening.fileMm()),
-                "file " + said(opening.fileMm()),
-                Item.Side.BELOW,
-                true));
+        sketch.area(
+            Tone.ALLOWED,
+            Crescent.outline(centre, radius, opening.fileMm(), opening.fileDegrees()));
+        sketch.label(
+            centre.moved(0, -radius - opening.fileMm()),
+            "file " + said(opening.fileMm()),
+            Item.Side.BELOW,
+            true);
       }
     }
 
@@ -102,23 +96,6 @@ public final class PatternPainter implements PatternDrawings {
 
     private String said(double millimetres) {
       return LengthFormat.allowance(Length.ofMillimetres(millimetres), unit);
-    }
-
-    private Drawing.Frame frame() {
-      double minX = Double.POSITIVE_INFINITY;
-      double minY = Double.POSITIVE_INFINITY;
-      double maxX = Double.NEGATIVE_INFINITY;
-      double maxY = Double.NEGATIVE_INFINITY;
-      for (HoleFit hole : fit.holes()) {
-        for (Point point : List.of(hole.upper(), hole.lower())) {
-          minX = Math.min(minX, point.xMm());
-          minY = Math.min(minY, point.yMm());
-          maxX = Math.max(maxX, point.xMm());
-          maxY = Math.max(maxY, point.yMm());
-        }
-      }
-      double edge = 2 * fit.question().fastenerMm();
-      return new Drawing.Frame(minX - edge, minY - edge, maxX + edge, maxY + edge);
     }
   }
 }
