@@ -2,7 +2,11 @@ package org.fettlebench.holes.chance;
 
 import org.osgi.annotation.versioning.ProviderType;
 
-/** Simulation of anything that can be worked out from random figures. */
+/**
+ * Simulation of anything that can be worked out from random figures. Trials are shared by all cores
+ * and the answer does not depend on how many there are: what works out a trial keeps nothing from
+ * one to the next, and is asked from several threads at once.
+ */
 @ProviderType
 public interface Simulations {
   /** One trial: works a result out of figures drawn. */

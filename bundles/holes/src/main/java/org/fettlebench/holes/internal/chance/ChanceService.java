@@ -33,7 +33,15 @@ public final class ChanceService implements Chances {
   @Override
   public Chance simulated(List<SeatAnswer.Region> allowed, Point aimed, PositionLaw law, Aim aim) {
     Inside inside = new Inside(allowed);
-    return simulations.chance(new Landing(law, aimed, inside), aim);
+    return simulations.chanceOf(
+        draws -> {
+          Places places = new Places(Optional.of(law), draws);
+          return () -> {
+            places.next();
+            return inside.holds(aimed.xMm() + places.x(), aimed.yMm() + places.y());
+          };
+        },
+        aim);
   }
 
   @Override

@@ -3,7 +3,6 @@ package org.fettlebench.holes.internal.chance;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.SharedStateContinuousSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.apache.commons.rng.simple.RandomSource;
 import org.fettlebench.holes.chance.Draws;
 
 /** Figures out of a library's generator. */
@@ -11,8 +10,8 @@ final class LibraryDraws implements Draws {
   private final UniformRandomProvider source;
   private final SharedStateContinuousSampler normal;
 
-  LibraryDraws(long seed) {
-    this.source = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+  LibraryDraws(UniformRandomProvider source) {
+    this.source = source;
     this.normal = ZigguratSampler.NormalizedGaussian.of(source);
   }
 

@@ -5,12 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.numbers.gamma.Erf;
-import org.apache.commons.rng.simple.RandomSource;
-import org.fettlebench.fits.ErrorLaw;
-import org.fettlebench.fits.PositionLaw;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.patterns.HolePattern;
 import org.fettlebench.holes.patterns.PatternPart;
@@ -80,33 +76,6 @@ class PatternsServiceTest {
     Chance chance = patterns.chance(asked);
     assertEquals(closed, chance.value(), SIGMAS * chance.standardError());
     assertEquals(0.1 / Math.sqrt(3), even.sigmaPerAxisMm(), 1e-15);
-  }
-
-  /** Means and variances of many draws against those that the law itself tells. */
-  @Test
-  void everyKindOfLawHasItsVariance() {
-    PositionLaw all =
-        new PositionLaw(
-            0.3,
-            -0.2,
-            List.of(
-                new PositionLaw.Part("a", new ErrorLaw.Normal(0.05, 0.02), SOURCE),
-                new PositionLaw.Part("b", new ErrorLaw.Bounded(0.1, 0.2), SOURCE),
-                new PositionLaw.Part("c", new ErrorLaw.Circle(0.12), SOURCE)));
-    PlaceDraws draws = new PlaceDraws(Optional.of(all), RandomSource.XO_SHI_RO_256_PP.create(5L));
-    int trials = 200_000;
-    double[] sums = new double[4];
-    for (int i = 0; i < trials; i++) {
-      draws.next();
-      sums[0] += draws.x() / trials;
-      sums[1] += draws.y() / trials;
-      sums[2] += Math.pow(draws.x() - 0.3, 2) / trials;
-      sums[3] += Math.pow(draws.y() + 0.2, 2) / trials;
-    }
-    assertEquals(0.3, sums[0], 0.002);
-    assertEquals(-0.2, sums[1], 0.002);
-    assertEquals(all.sigmaXMm(), Math.sqrt(sums[2]), 0.002);
-    assertEquals(all.sigmaYMm(), Math.sqrt(sums[3]), 0.002);
   }
 
   @Test

@@ -1,17 +1,18 @@
-package org.fettlebench.holes.internal.patterns;
+package org.fettlebench.holes.internal.chance;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.fettlebench.fits.ErrorLaw;
 import org.fettlebench.fits.PositionLaw;
+import org.fettlebench.holes.chance.Draws;
 
-/** Draws where holes land by a law; all its normal errors are drawn as the one that they add to. */
-final class PlaceDraws {
-  private final UniformRandomProvider random;
-  private final ZigguratSampler.NormalizedGaussian normal;
+/**
+ * Draws where holes land by a law, one after the other; all its normal errors are drawn as the one
+ * that they add to.
+ */
+public final class Places {
+  private final Draws draws;
   private final double offsetX;
   private final double offsetY;
   private final double sigmaX;
@@ -22,9 +23,13 @@ final class PlaceDraws {
   private double x;
   private double y;
 
-  PlaceDraws(Optional<PositionLaw> law, UniformRandomProvider random) {
-    this.random = random;
-    this.normal = ZigguratSampler.NormalizedGaussian.of(random);
+  /**
+   * Prepares for draws.
+   *
+   * @param law of the errors; none for holes that are just where they should be
+   */
+  public Places(Optional<PositionLaw> law, Draws draws) {
+    this.draws = draws;
     this.offsetX = law.map(PositionLaw::offsetXMm).orElse(0.0);
     this.offsetY = law.map(PositionLaw::offsetYMm).orElse(0.0);
     double squareX = 0;
@@ -49,32 +54,33 @@ final class PlaceDraws {
   }
 
   /** Draws the next hole. */
-  void next() {
+  public void next() {
     x = offsetX;
     y = offsetY;
     if (sigmaX > 0 || sigmaY > 0) {
-      x += sigmaX * normal.sample();
-      y += sigmaY * normal.sample();
+      x += draws.normal(0, sigmaX);
+      y += draws.normal(0, sigmaY);
     }
     for (int i = 0; i < boundX.length; i++) {
-      x += boundX[i] * (2 * random.nextDouble() - 1);
-      y += boundY[i] * (2 * random.nextDouble() - 1);
+      x += draws.rectangular(-boundX[i], boundX[i]);
+      y += draws.rectangular(-boundY[i], boundY[i]);
     }
     if (circle > 0) {
-      double radius = circle * Math.sqrt(random.nextDouble());
-      double angle = 2 * Math.PI * random.nextDouble();
+      // The root spreads the places evenly over the circle.
+      double radius = circle * Math.sqrt(draws.rectangular(0, 1));
+      double angle = draws.rectangular(-Math.PI, Math.PI);
       x += radius * Math.cos(angle);
       y += radius * Math.sin(angle);
     }
   }
 
   /** Returns how far the hole drawn is out along x. */
-  double x() {
+  public double x() {
     return x;
   }
 
   /** Returns how far the hole drawn is out along y. */
-  double y() {
+  public double y() {
     return y;
   }
 }
