@@ -24,13 +24,13 @@ import org.fettlebench.kits.JointReport.Fetch.State;
 import org.fettlebench.kits.JointReport.Supply;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.BundleContext;
 
 class DemoClubTest {
-  private static final Bench BENCH = Bench.set();
   private static final PaperClub CLUB = new PaperClub();
   private static Kit kit;
   private static KitReport report;
@@ -38,14 +38,14 @@ class DemoClubTest {
   @BeforeAll
   static void load() {
     demo(CLUB).load();
-    kit = BENCH.kitFiles().readKit("demo", CLUB.kits.get(DemoClubService.KIT_NAME));
-    report = BENCH.check().check(kit, new Holdings(CLUB.lines));
+    kit = RealTrade.KIT_FILES.readKit("demo", CLUB.kits.get(DemoClubService.KIT_NAME));
+    report = RealTrade.KIT_CHECK.check(kit, new Holdings(CLUB.lines));
   }
 
   private static DemoClubService demo(PaperClub club) {
     return new DemoClubService(
-        BENCH.kitFiles(),
-        BENCH.stockFiles(),
+        RealTrade.KIT_FILES,
+        RealTrade.STOCK_FILES,
         club.stock,
         club.shelf,
         Clock.fixed(Instant.parse("2026-01-10T12:00:00Z"), ZoneOffset.UTC));
@@ -55,7 +55,7 @@ class DemoClubTest {
     BundleContext context = mock(BundleContext.class);
     when(context.getProperty("fettlebench.open")).thenReturn(open);
     return new DemoClubService(
-        BENCH.kitFiles(), BENCH.stockFiles(), club.stock, club.shelf, context);
+        RealTrade.KIT_FILES, RealTrade.STOCK_FILES, club.stock, club.shelf, context);
   }
 
   @Test
@@ -142,7 +142,8 @@ class DemoClubTest {
     when(context.getProperty("fettlebench.data")).thenReturn(data.toString());
     PaperClub club = new PaperClub();
     DemoClubService demo =
-        new DemoClubService(BENCH.kitFiles(), BENCH.stockFiles(), club.stock, club.shelf, context);
+        new DemoClubService(
+            RealTrade.KIT_FILES, RealTrade.STOCK_FILES, club.stock, club.shelf, context);
     assertFalse(demo.loaded());
     demo.modulesChanged();
     assertTrue(demo.loaded());

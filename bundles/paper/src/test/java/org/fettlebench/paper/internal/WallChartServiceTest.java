@@ -3,7 +3,6 @@ package org.fettlebench.paper.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.mockito.Mockito.mock;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,54 +11,25 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.fettlebench.fasteners.internal.HeadTables;
 import org.fettlebench.measure.LengthUnit;
-import org.fettlebench.modules.Faults;
 import org.fettlebench.paper.WallChart;
 import org.fettlebench.paper.WallPaper;
-import org.fettlebench.tables.FixedTables;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.threads.ScrewThread;
-import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.tooling.DrillSize;
-import org.fettlebench.tooling.internal.DrillRegistry;
-import org.fettlebench.tooling.internal.HoleChoice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.osgi.framework.BundleContext;
 
 /** Wall charts as a person reads them: the words on the sheets, and how they are parted. */
 class WallChartServiceTest {
-  private static final FixedTables TABLES =
-      FixedTables.carriedBy(ThreadRegistry.class, DrillRegistry.class, HeadTables.class);
-  private static final ThreadRegistry THREADS =
-      new ThreadRegistry(
-          TABLES,
-          (table, fault) -> {
-            throw fault;
-          });
-  private static final DrillRegistry DRILLS =
-      new DrillRegistry(
-          TABLES,
-          (table, fault) -> {
-            throw fault;
-          });
   private static final WallChartService CHARTS =
-      new WallChartService(
-          THREADS,
-          DRILLS,
-          new HoleChoice(
-              TABLES,
-              THREADS,
-              (table, fault) -> {
-                throw fault;
-              }),
-          new HeadTables(mock(BundleContext.class), TABLES, mock(Faults.class)));
+      new WallChartService(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.HOLES, RealTrade.HEADS);
 
   private static WallChart chart(List<String> series, WallPaper paper, String... held) {
     List<DrillSize> drills = new ArrayList<>();
     for (String name : held) {
-      drills.add(DRILLS.find(name).orElseThrow());
+      drills.add(RealTrade.DRILLS.find(name).orElseThrow());
     }
     return new WallChart(series, "mild steel", drills, "a club", paper, LengthUnit.MILLIMETRE);
   }
@@ -140,7 +110,7 @@ class WallChartServiceTest {
 
     for (String id : series) {
       for (ScrewThread thread :
-          THREADS.series().stream()
+          RealTrade.THREADS.series().stream()
               .filter(each -> each.id().equals(id))
               .findFirst()
               .orElseThrow()

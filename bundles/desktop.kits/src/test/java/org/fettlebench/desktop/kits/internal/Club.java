@@ -21,6 +21,7 @@ import org.fettlebench.fits.internal.SeatPainter;
 import org.fettlebench.kits.DemoClub;
 import org.fettlebench.kits.internal.KitReportsService;
 import org.fettlebench.modules.Modules;
+import org.fettlebench.testkit.trade.RealTrade;
 
 /** A club in memory: a shelf of kits and a stock, with the real check over them. */
 final class Club {
@@ -76,13 +77,13 @@ final class Club {
   }
 
   KitBook book() {
-    return new KitBook(RealTrade.FILES, RealTrade.CHECK, stock, errors, shelf, modules);
+    return new KitBook(RealTrade.KIT_FILES, RealTrade.KIT_CHECK, stock, errors, shelf, modules);
   }
 
   KitPage page() {
     return new KitPage(
-        RealTrade.FILES,
-        RealTrade.CHECK,
+        RealTrade.KIT_FILES,
+        RealTrade.KIT_CHECK,
         new KitReportsService(),
         stock,
         errors,

@@ -1,29 +1,9 @@
 package org.fettlebench.desktop.stock.internal;
 
-import static org.mockito.Mockito.mock;
+import org.fettlebench.testkit.trade.RealTrade;
 
-import org.fettlebench.fasteners.internal.HeadTables;
-import org.fettlebench.fits.internal.HoleMethodTable;
-import org.fettlebench.fits.internal.SeatChecker;
-import org.fettlebench.fits.internal.SpannerTables;
-import org.fettlebench.kits.KitFiles;
-import org.fettlebench.kits.StockFiles;
-import org.fettlebench.kits.internal.KitFilesService;
-import org.fettlebench.kits.internal.StockFilesService;
-import org.fettlebench.modules.Faults;
-import org.fettlebench.tables.FixedTables;
-import org.fettlebench.threads.internal.ThreadRegistry;
-import org.fettlebench.tooling.internal.DrillRegistry;
-import org.fettlebench.tooling.internal.HoleChoice;
-import org.osgi.framework.BundleContext;
-
-/** The real readers of lists over the shipped tables, without a framework. */
-record Bench(KitFiles texts, StockFiles files) {
-  private static final Faults NO_FAULTS =
-      (contribution, doing, cause) -> {
-        throw new AssertionError(doing, cause);
-      };
-
+/** A club's list, and stocks that hold one. */
+final class Bench {
   /** A list as a club might keep it, with a low mark, a worn tap and a drill among its lines. */
   static final String LIST =
       """
@@ -37,39 +17,12 @@ record Bench(KitFiles texts, StockFiles files) {
       sundry,Cutting oil,,,,,,Shelf 1,good,3,1
       """;
 
-  static final Bench SET = set();
-
-  private static Bench set() {
-    BundleContext none = mock(BundleContext.class);
-    FixedTables tables =
-        FixedTables.carriedBy(
-            ThreadRegistry.class,
-            HeadTables.class,
-            HoleChoice.class,
-            HoleMethodTable.class,
-            SpannerTables.class);
-    ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
-    HeadTables heads = new HeadTables(none, tables, NO_FAULTS);
-    DrillRegistry drills = new DrillRegistry(none, tables, NO_FAULTS);
-    HoleChoice holes = new HoleChoice(none, tables, threads, NO_FAULTS);
-    HoleMethodTable methods = new HoleMethodTable(none, tables, NO_FAULTS);
-    SeatChecker seats = new SeatChecker();
-    return new Bench(
-        new KitFilesService(
-            threads,
-            heads,
-            drills,
-            holes,
-            methods,
-            seats,
-            new SpannerTables(none, tables, NO_FAULTS)),
-        new StockFilesService(threads, heads, drills, holes, methods, seats));
-  }
+  private Bench() {}
 
   /** Returns a stock that holds a list. */
-  PaperStock holding(String list) {
+  static PaperStock holding(String list) {
     PaperStock stock = new PaperStock();
-    stock.receive(files.readStock("list.csv", list), "Ann Hall", "");
+    stock.receive(RealTrade.STOCK_FILES.readStock("list.csv", list), "Ann Hall", "");
     return stock;
   }
 }

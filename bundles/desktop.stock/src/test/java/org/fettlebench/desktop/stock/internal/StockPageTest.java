@@ -30,6 +30,7 @@ import org.fettlebench.desktop.widgets.LongList;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
 import org.fettlebench.kits.DemoClub;
 import org.fettlebench.testkit.ScreenRobot;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +39,7 @@ class StockPageTest {
   private static final Path PICTURES = Path.of("target", "pictures");
 
   @TempDir Path folder;
-  private PaperStock stock = Bench.SET.holding(Bench.LIST);
+  private PaperStock stock = Bench.holding(Bench.LIST);
   private final DemoClub demo = mock(DemoClub.class);
   private StockPage page;
   private TrialDesk desk;
@@ -50,7 +51,7 @@ class StockPageTest {
     Assumptions.assumeTrue(screen, "no DISPLAY is set, so there is no window to test");
     Files.createDirectories(PICTURES);
     Display display = Display.getDefault();
-    page = new StockPage(stock, Bench.SET.files(), Bench.SET.texts(), Optional.of(demo));
+    page = new StockPage(stock, RealTrade.STOCK_FILES, RealTrade.KIT_FILES, Optional.of(demo));
     try (TrialDesk made = new TrialDesk(display, false, 1)) {
       desk = made;
       root = page.create(desk.shell(), desk);

@@ -17,6 +17,7 @@ import org.fettlebench.desktop.widgets.LongList;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
 import org.fettlebench.kits.DemoClub;
 import org.fettlebench.testkit.ScreenRobot;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +44,7 @@ class StockPictureTest {
                   5 + i * 7 % 40,
                   i % 4 == 0 ? "10" : ""));
     }
-    PaperStock stock = Bench.SET.holding(list.toString());
+    PaperStock stock = Bench.holding(list.toString());
     stock.lend(4, 1, "Tom Reed", Optional.of(LocalDate.now().plusDays(9)));
     stock.lend(5, 1, "Grace Webb", Optional.of(LocalDate.now().minusDays(3)));
     stock.take(1, 4, "Ann Hall", "bench pump, valve chest");
@@ -59,7 +60,7 @@ class StockPictureTest {
 
   private static StockPage page(PaperStock stock) {
     return new StockPage(
-        stock, Bench.SET.files(), Bench.SET.texts(), Optional.of(mock(DemoClub.class)));
+        stock, RealTrade.STOCK_FILES, RealTrade.KIT_FILES, Optional.of(mock(DemoClub.class)));
   }
 
   @ParameterizedTest
@@ -105,7 +106,7 @@ class StockPictureTest {
   void aHundredThousandLinesAreShownAndNarrowedWhileThePersonWorksOn() throws IOException {
     needScreen();
     PaperStock stock = new PaperStock();
-    List<Receipt> kinds = Bench.SET.files().readStock("list.csv", Bench.LIST);
+    List<Receipt> kinds = RealTrade.STOCK_FILES.readStock("list.csv", Bench.LIST);
     stock.receiveMany(
         IntStream.range(0, MANY)
             .mapToObj(

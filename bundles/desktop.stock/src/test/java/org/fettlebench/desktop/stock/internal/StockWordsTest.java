@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StockWordsTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
-  private final PaperStock stock = Bench.SET.holding(Bench.LIST);
+  private final PaperStock stock = Bench.holding(Bench.LIST);
   private final StockDeeds deeds = new StockDeeds(stock, () -> TODAY);
 
   private StockRow row(int id) {
