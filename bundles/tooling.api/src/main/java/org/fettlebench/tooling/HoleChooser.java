@@ -30,9 +30,24 @@ public interface HoleChooser {
   List<TappingChoice> tapping(ScrewThread thread, double wantedPercent, Collection<DrillSize> from);
 
   /**
+   * Ranks drills as the other {@code tapping} does. Where nobody told a per cent or a material, the
+   * drills that lists name for the thread go first, those of most lists foremost, as long as they
+   * leave within 10 per cent of what is wanted: so the choice is that of wall charts.
+   *
+   * @see PercentWanted#untold
+   */
+  List<TappingChoice> tapping(ScrewThread thread, PercentWanted wanted, Collection<DrillSize> from);
+
+  /**
+   * Returns the tapping drills that lists name for a thread, smallest first, whatever per cent they
+   * leave; empty where no list has the thread.
+   */
+  List<ListedDrill> listed(ScrewThread thread);
+
+  /**
    * Returns the per cent of thread usually asked in a material, in usual work, with where that
    * comes from. For a material that no table has, it is the figure for most work, and the source
-   * says so.
+   * says so. For a blank material it is that of wall charts.
    */
   default PercentWanted usualPercent(String material) {
     return usualPercent(material, ThreadDepth.USUAL);
@@ -65,8 +80,14 @@ public interface HoleChooser {
    *
    * @param percent of thread, above 0 to 100
    * @param source of the habit
+   * @param untold whether nobody told a per cent or a material, so that it is that of wall charts
    */
-  record PercentWanted(double percent, Source source) {
+  record PercentWanted(double percent, Source source, boolean untold) {
+    /** Makes a per cent that was told, or is usual in a material that was told. */
+    public PercentWanted(double percent, Source source) {
+      this(percent, source, false);
+    }
+
     /**
      * Checks the range.
      *

@@ -26,9 +26,17 @@
  *
  * <h2>Tables of kind {@code thread-percent}</h2>
  *
- * <p>Columns {@code material} ({@code general} for all that are not named), {@code depth} ({@code
- * deep}, {@code usual} or {@code thin}), {@code percent_from} and {@code percent_to}. A club's
- * table goes before the suite's own.
+ * <p>Columns {@code material} ({@code general} for all that are not named, {@code none told} where
+ * nobody says what is cut; a table without the latter takes {@code general} for both), {@code
+ * depth} ({@code deep}, {@code usual} or {@code thin}), {@code percent_from} and {@code
+ * percent_to}. A club's table goes before the suite's own.
+ *
+ * <h2>Tables of kind {@code tapping-drills}</h2>
+ *
+ * <p>What lists name, one row for each list, thread and drill: columns {@code thread} (the
+ * designation as the suite shows it, such as {@code 2 BA} or {@code M6 x 0.75}) and {@code drill}
+ * ({@code No 22}, {@code F}, {@code 5/32 in}, {@code 4.0 mm}); {@code source} names the list. All
+ * tables count together.
  *
  * <h2>Tables of kind {@code drill-oversize}</h2>
  *

@@ -69,7 +69,7 @@ final class Examiner {
         joint
             .tapped()
             .filter(hole -> hole.drilled().isEmpty())
-            .flatMap(hole -> rack.tapping(thread, percent.orElseThrow().percent()));
+            .flatMap(hole -> rack.tapping(thread, percent.orElseThrow()));
     Optional<Pick<ClearanceChoice>> clearance =
         joint
             .clearance()
@@ -87,7 +87,7 @@ final class Examiner {
             head,
             seat,
             percent
-                .map(wanted -> trade.holes().tapping(thread, wanted.percent(), rack.atHand()))
+                .map(wanted -> trade.holes().tapping(thread, wanted, rack.atHand()))
                 .orElse(List.of()),
             clearance.filter(pick -> pick.state() == Fetch.State.IN).map(Pick::choice),
             blindHole(joint, thread, tapping),

@@ -19,6 +19,7 @@ import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.HoleChooser.PercentWanted;
 import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 
@@ -67,7 +68,7 @@ final class ToolRack {
   }
 
   /** Returns the best drill for a hole to tap: one that is in, else out, else worn, else to buy. */
-  Optional<Pick<TappingChoice>> tapping(ScrewThread thread, double percent) {
+  Optional<Pick<TappingChoice>> tapping(ScrewThread thread, PercentWanted percent) {
     for (State state : BEST_FIRST) {
       Optional<TappingChoice> choice =
           trade.holes().tapping(thread, percent, drills.get(state).keySet()).stream()

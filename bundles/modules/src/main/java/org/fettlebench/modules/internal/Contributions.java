@@ -42,6 +42,7 @@ final class Contributions {
           "heads", "heads and nuts",
           "clearance-holes", "clearance holes",
           "thread-percent", "per cent of thread",
+          "tapping-drills", "tapping drills",
           "drill-oversize", "drill oversize",
           "hole-methods", "ways to place a hole");
 

@@ -95,7 +95,7 @@ final class ChartFigures {
   }
 
   private List<Cell> tapping(ScrewThread thread, List<DrillSize> from, boolean held) {
-    List<TappingChoice> choices = chooser.tapping(thread, percent.percent(), from);
+    List<TappingChoice> choices = chooser.tapping(thread, percent, from);
     Optional<TappingChoice> best =
         choices.stream()
             .filter(choice -> choice.concern().isEmpty())

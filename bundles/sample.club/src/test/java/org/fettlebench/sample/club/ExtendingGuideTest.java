@@ -141,13 +141,20 @@ class ExtendingGuideTest {
   void theHabitsOfHolesAreTheClubs() throws Exception {
     List<Table> habits = new ArrayList<>();
     for (String kind :
-        List.of("clearance-holes", "thread-percent", "drill-oversize", "blind-holes")) {
+        List.of(
+            "clearance-holes",
+            "thread-percent",
+            "tapping-drills",
+            "drill-oversize",
+            "blind-holes")) {
       habits.addAll(tables(kind));
     }
     ThreadRegistry threads =
         new ThreadRegistry(FixedTables.of(List.of(clubSeries(), shippedSeries())), THROWING);
     HoleChoice holes = new HoleChoice(FixedTables.of(habits), threads, THROWING);
     assertEquals(65, holes.usualPercent("gunmetal").percent());
+    ScrewThread five = threads.find("5 BA").orElseThrow();
+    assertEquals(2.65, holes.listed(five).get(0).drill().diameter().millimetres());
     ScrewThread thread = threads.find("1/4 x 36 OC").orElseThrow();
     DrillSize drill = new DrillSize(Length.ofInches(0.257), List.of("F"));
     assertEquals(drill, holes.clearance(thread, List.of(drill)).get(0).drill());

@@ -18,6 +18,7 @@ import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TappingChoice;
 import org.fettlebench.tooling.ThreadDepth;
 import org.osgi.framework.BundleContext;
@@ -38,6 +39,7 @@ public final class HoleChoice implements HoleChooser {
   private final Kept<ClearanceList> clearances;
   private final Kept<PercentHabits> percents;
   private final Kept<BlindAllowances> allowances;
+  private final Kept<TappingLists> lists;
 
   /** Takes the tables of all started bundles and reports bad ones against their module. */
   @Activate
@@ -61,6 +63,10 @@ public final class HoleChoice implements HoleChooser {
     this.clearances = new Kept<>(tables, ClearanceList.KIND, ClearanceList::read, faulty);
     this.percents = new Kept<>(tables, PercentHabits.KIND, PercentHabits::read, faulty);
     this.allowances = new Kept<>(tables, BlindAllowances.KIND, BlindAllowances::read, faulty);
+    // Faults of drill tables are told by the registry that offers the drills.
+    DrillRegistry drills = new DrillRegistry(tables, (table, fault) -> {});
+    this.lists =
+        new Kept<>(tables, TappingLists.KIND, table -> TappingLists.read(table, drills), faulty);
   }
 
   @Override
@@ -68,6 +74,18 @@ public final class HoleChoice implements HoleChooser {
       ScrewThread thread, double wantedPercent, Collection<DrillSize> from) {
     return new TappingRank(thread, limits.minorOfNut(thread), oversizes.modulesFirst())
         .rank(wantedPercent, from);
+  }
+
+  @Override
+  public List<TappingChoice> tapping(
+      ScrewThread thread, PercentWanted wanted, Collection<DrillSize> from) {
+    List<TappingChoice> ranked = tapping(thread, wanted.percent(), from);
+    return wanted.untold() ? TappingLists.first(listed(thread), wanted.percent(), ranked) : ranked;
+  }
+
+  @Override
+  public List<ListedDrill> listed(ScrewThread thread) {
+    return TappingLists.listed(lists.now(), thread);
   }
 
   @Override

@@ -16,6 +16,9 @@ final class PercentHabits {
   static final String KIND = "thread-percent";
   static final String GENERAL = "general";
 
+  /** What stands for the material where nobody says what is cut. */
+  static final String NONE_TOLD = "none told";
+
   private record Habit(String key, PercentWanted wanted) {}
 
   private final Map<String, PercentWanted> byMaterialAndDepth = new HashMap<>();
@@ -65,8 +68,23 @@ final class PercentHabits {
     return Optional.ofNullable(byMaterialAndDepth.get(key(material, depth.word())));
   }
 
-  /** Asks the tables in turn, first for the depth, then for usual work, then in general. */
+  /**
+   * Asks the tables in turn, first for the depth, then for usual work, then in general. Where
+   * nothing is told, the first table with a figure for that or in general answers.
+   */
   static PercentWanted wanted(List<PercentHabits> tables, String material, ThreadDepth depth) {
+    if (material.isBlank() && depth == ThreadDepth.USUAL) {
+      return tables.stream()
+          .flatMap(table -> table.of(NONE_TOLD, depth).or(() -> table.of(GENERAL, depth)).stream())
+          .findFirst()
+          .map(usual -> new PercentWanted(usual.percent(), usual.source(), true))
+          .orElseThrow(PercentHabits::noGeneral);
+    }
+    return told(tables, material, depth);
+  }
+
+  private static PercentWanted told(
+      List<PercentHabits> tables, String material, ThreadDepth depth) {
     return first(tables, material, depth)
         .or(
             () ->
@@ -80,10 +98,12 @@ final class PercentHabits {
                             material.isBlank()
                                 ? usual
                                 : instead(usual, "no figure for '" + material.strip() + "'")))
-        .orElseThrow(
-            () ->
-                new IllegalStateException(
-                    "no table of kind " + KIND + " gives a per cent for '" + GENERAL + "'"));
+        .orElseThrow(PercentHabits::noGeneral);
+  }
+
+  private static IllegalStateException noGeneral() {
+    return new IllegalStateException(
+        "no table of kind " + KIND + " gives a per cent for '" + GENERAL + "'");
   }
 
   private static Optional<PercentWanted> first(

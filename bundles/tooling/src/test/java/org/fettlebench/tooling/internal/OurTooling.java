@@ -28,7 +28,7 @@ final class OurTooling {
           OurTooling.class,
           Stream.of(
                   "drills-metric,drills-fractional,drills-number,drills-letter,clearance-metric,"
-                      + "clearance-unified,clearance-ba,clearance-whitworth,thread-percent,"
+                      + "clearance-unified,clearance-ba,clearance-whitworth,thread-percent,tapping-drills,"
                       + "drill-oversize,blind-holes,work-materials,speeds-drill-etantdonnes,"
                       + "speeds-drill-machinistpost,speeds-drill-docslib,speeds-ream-protocutter,"
                       + "speeds-tap-london,speeds-tap-lavallee,speed-factors,tap-resistance,"

@@ -18,7 +18,6 @@ import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
 import org.fettlebench.tooling.HoleChooser.BlindHoleRequest;
-import org.fettlebench.tooling.HoleChooser.PercentWanted;
 import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 import org.osgi.service.component.annotations.Activate;
@@ -36,7 +35,7 @@ public final class HolePlan implements Command {
               "Chooses tapping and clearance drills for a thread, and depths for a blind hole.",
               "hole plan 2 BA --material brass --depth \"5 mm\" --metal \"9 mm\"")
           .needsMany("THREAD", "such as 2 BA, M6, 1/4 x 40 ME")
-          .option("--material", "NAME", "what is tapped; gives the per cent of thread usual in it")
+          .option("--material", "NAME", "what is tapped; else the per cent of wall charts")
           .option("--percent", "P", "per cent of thread wanted, above 0 to 100")
           .flag("--held", "only drills in their place and fit for use (so if neither is said)")
           .flag("--catalogue", "all drills of the catalogue")
@@ -75,7 +74,7 @@ public final class HolePlan implements Command {
     HeldDrills held = new HeldDrills(stock, drills);
     List<DrillSize> from = catalogue ? drills.catalogue() : held.sizes();
     PlanWanted wanted = wanted(call);
-    List<TappingChoice> tapping = chooser.tapping(thread, wanted.percent(), from);
+    List<TappingChoice> tapping = wanted.rank(chooser, thread, from);
     List<BlindHole> blind = blindHoles(call, thread, tapping);
     Plan plan =
         new Plan(
@@ -83,6 +82,7 @@ public final class HolePlan implements Command {
             wanted,
             catalogue,
             tapping.stream().limit(Plan.MOST_CHOICES).toList(),
+            chooser.listed(thread),
             chooser.clearance(thread, from),
             leads(call),
             blind,
@@ -100,12 +100,8 @@ public final class HolePlan implements Command {
   private PlanWanted wanted(Call call) {
     String material = call.option("--material").orElse("");
     Optional<Double> said = call.number("--percent", 0, 100);
-    if (said.isPresent()) {
-      return new PlanWanted(material, said.get(), Optional.empty());
-    }
     try {
-      PercentWanted usual = chooser.usualPercent(material);
-      return new PlanWanted(material, usual.percent(), Optional.of(usual.source()));
+      return new PlanWanted(material, said, chooser.usualPercent(material));
     } catch (IllegalArgumentException e) {
       throw new CommandException(e.getMessage(), e);
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 
@@ -15,6 +16,7 @@ import org.fettlebench.tooling.TappingChoice;
  * @param wanted per cent of thread
  * @param catalogue whether all drills were looked at, not only the held ones
  * @param tapping drills for the thread, best first
+ * @param listed drills that lists name for the thread, held or not
  * @param clearance drills for the screw to pass
  * @param leads taps for which {@code blind} was worked out, in the same order
  * @param blind depths with the best tapping drill; empty when the hole goes right through
@@ -25,6 +27,7 @@ record Plan(
     PlanWanted wanted,
     boolean catalogue,
     List<TappingChoice> tapping,
+    List<ListedDrill> listed,
     List<ClearanceChoice> clearance,
     List<TapLead> leads,
     List<BlindHole> blind,

@@ -9,6 +9,7 @@ import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
+import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 
@@ -29,6 +30,7 @@ final class PlanData {
         "suggested", plan.suggested().map(choice -> choice.drill().name()),
         "from", plan.catalogue() ? "catalogue" : "held",
         "tapping", plan.tapping().stream().map(choice -> tapping(choice, held)).toList(),
+        "listed", plan.listed().stream().map(PlanData::listed).toList(),
         "clearance", plan.clearance().stream().map(choice -> clearance(choice, held)).toList(),
         "blindHole", blind,
         "pointAngleDegrees", Data.rounded(plan.pointDegrees(), 3),
@@ -45,6 +47,15 @@ final class PlanData {
             "oversizeMm", choice.oversize().map(Data::mm),
             "concern", choice.concern(),
             "places", held.places(choice.drill())));
+    return data;
+  }
+
+  private static Object listed(ListedDrill listed) {
+    Map<String, Object> data = DrillWords.data(listed.drill());
+    data.putAll(
+        Data.of(
+            "threadPercent", Data.rounded(listed.percentOfThread(), 3),
+            "sources", listed.sources().stream().map(Figures::sourceData).toList()));
     return data;
   }
 

@@ -1,6 +1,7 @@
 package org.fettlebench.command.internal.hole;
 
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.fettlebench.command.internal.Cautions;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Figures;
@@ -10,6 +11,7 @@ import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 
@@ -30,6 +32,7 @@ final class PlanText {
     PlanText words = new PlanText(plan, held, unit);
     words.head();
     words.tapping();
+    words.listed();
     words.clearance();
     words.blind();
     words.text.append("\nCaution: ").append(Cautions.DRILLING);
@@ -93,6 +96,31 @@ final class PlanText {
           choice.concern().map(this::turned).orElse(""));
     }
     text.append(columns.text()).append('\n');
+  }
+
+  private void listed() {
+    if (plan.listed().isEmpty()) {
+      return;
+    }
+    text.append("\nLists name\n");
+    Columns columns =
+        new Columns()
+            .indent(2)
+            .right(1, 2, 3)
+            .row("drill", unit.symbol(), other().symbol(), "thread", "");
+    Footnotes notes = new Footnotes();
+    for (ListedDrill listed : plan.listed()) {
+      columns.row(
+          DrillWords.names(listed.drill()),
+          Figures.fine(listed.drill().diameter(), unit),
+          Figures.fine(listed.drill().diameter(), other()),
+          percent(listed.percentOfThread()),
+          listed.sources().stream()
+              .map(source -> notes.mark(Figures.source(source)))
+              .distinct()
+              .collect(Collectors.joining(" ")));
+    }
+    text.append(columns.text()).append(notes.text().replace("\n", "\n  ")).append('\n');
   }
 
   private void clearance() {

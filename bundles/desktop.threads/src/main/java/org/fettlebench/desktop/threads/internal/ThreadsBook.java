@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -33,6 +34,9 @@ final class ThreadsBook {
 
   /** How far either side of what is wanted the rule of drills reaches, per cent of thread. */
   private static final double REACH_PERCENT = 30;
+
+  /** What stands for the material where none is named. */
+  private static final Set<String> NO_MATERIALS = Set.of("general", "none told");
 
   private final Threads threads;
   private final ThreadLimits limits;
@@ -62,7 +66,7 @@ final class ThreadsBook {
     return tables.ofKind("thread-percent").stream()
         .flatMap(table -> table.rows().stream())
         .flatMap(row -> row.text("material").stream())
-        .filter(material -> !material.equals("general"))
+        .filter(material -> !NO_MATERIALS.contains(material))
         .distinct()
         .sorted()
         .toList();
@@ -90,7 +94,11 @@ final class ThreadsBook {
     double wanted = question.percent().orElse(usual.percent());
     Collection<DrillSize> all = new TreeSet<>(drills.catalogue());
     all.addAll(held.sizes());
-    List<Tapping> every = tapping(thread, wanted, all, held);
+    List<TappingChoice> ranked =
+        question.percent().isPresent()
+            ? holes.tapping(thread, wanted, all)
+            : holes.tapping(thread, usual, all);
+    List<Tapping> every = ranked.stream().map(choice -> tapping(choice, held)).toList();
     List<Tapping> choices = every.stream().filter(t -> question.catalogue() || t.held()).toList();
     List<Tapping> rule = rule(every, wanted);
     Optional<Tapping> chosen = chosen(question, choices, every);
@@ -105,11 +113,6 @@ final class ThreadsBook {
         clearance(thread, all, held),
         question.blind().flatMap(blind -> chosen.map(drill -> blind(thread, drill.drill(), blind))),
         taps(thread, stock));
-  }
-
-  private List<Tapping> tapping(
-      ScrewThread thread, double percent, Collection<DrillSize> from, HeldDrills held) {
-    return holes.tapping(thread, percent, from).stream().map(c -> tapping(c, held)).toList();
   }
 
   private static Tapping tapping(TappingChoice choice, HeldDrills held) {
