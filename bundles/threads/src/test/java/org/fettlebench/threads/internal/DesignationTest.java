@@ -10,14 +10,19 @@ import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadCall;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@TestInstance(Lifecycle.PER_CLASS)
 class DesignationTest {
-  private static String found(String typed) {
-    return OurThreads.THREADS.find(typed).map(ScrewThread::designation).orElse("nothing");
+  private final ThreadRegistry threads = OurThreads.fresh();
+
+  private String found(String typed) {
+    return threads.find(typed).map(ScrewThread::designation).orElse("nothing");
   }
 
   @ParameterizedTest
@@ -164,7 +169,7 @@ class DesignationTest {
   @CsvFileSource(resources = "/designations.csv", delimiter = '|', quoteCharacter = '~')
   void readsWhatIsWrittenAroundAThread(
       String typed, String designation, String threadClass, String hand, String length) {
-    Optional<ThreadCall> call = OurThreads.THREADS.read(typed);
+    Optional<ThreadCall> call = threads.read(typed);
     assertEquals(
         String.join("|", designation, shown(threadClass), shown(hand), shown(length)),
         call.map(
@@ -178,35 +183,33 @@ class DesignationTest {
             .orElse("nothing|||"));
     assertEquals(
         call.filter(read -> !read.leftHand() && read.length().isEmpty()).map(ThreadCall::thread),
-        OurThreads.THREADS.find(typed));
+        threads.find(typed));
   }
 
-  private static String shown(String cell) {
+  private String shown(String cell) {
     return cell == null ? "" : cell;
   }
 
   @Test
   void findsNothingInAnEndlessText() {
     assertEquals("nothing", found("1".repeat(100_000)));
-    assertEquals(List.of(), OurThreads.THREADS.near("M".repeat(100_000), 5));
+    assertEquals(List.of(), threads.near("M".repeat(100_000), 5));
   }
 
   @Test
   void everyThreadIsFoundByItsDesignation() {
-    OurThreads.THREADS.series().stream()
+    threads.series().stream()
         .flatMap(series -> series.threads().stream())
         .forEach(
             thread ->
                 assertEquals(
-                    Optional.of(thread),
-                    OurThreads.THREADS.find(thread.designation()),
-                    thread.designation()));
+                    Optional.of(thread), threads.find(thread.designation()), thread.designation()));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"M6 0", "M1 6", "1 6 BA", "1/2 2 BSF"})
   void figuresThatStandApartAreNotOne(String typed) {
-    assertEquals(Optional.empty(), OurThreads.THREADS.find(typed));
+    assertEquals(Optional.empty(), threads.find(typed));
   }
 
   @ParameterizedTest
@@ -223,19 +226,18 @@ class DesignationTest {
     "7/16 BFS, 7/16 BSF"
   })
   void namesWhatMayHaveBeenMeant(String typed, String among) {
-    List<String> near =
-        OurThreads.THREADS.near(typed, 6).stream().map(ScrewThread::designation).toList();
+    List<String> near = threads.near(typed, 6).stream().map(ScrewThread::designation).toList();
     assertTrue(near.contains(among), near.toString());
   }
 
   @Test
   void namesTheClosestFirstAndNoMoreThanAsked() {
-    assertEquals("M6", OurThreads.THREADS.near("M6", 3).get(0).designation());
-    assertEquals(3, OurThreads.THREADS.near("M6", 3).size());
-    assertEquals(List.of(), OurThreads.THREADS.near("quite another thing", 5));
-    assertEquals(List.of(), OurThreads.THREADS.near(" ", 5));
-    assertEquals(List.of(), OurThreads.THREADS.near("M6", 0));
-    assertThrows(IllegalArgumentException.class, () -> OurThreads.THREADS.near("M6", -1));
+    assertEquals("M6", threads.near("M6", 3).get(0).designation());
+    assertEquals(3, threads.near("M6", 3).size());
+    assertEquals(List.of(), threads.near("quite another thing", 5));
+    assertEquals(List.of(), threads.near(" ", 5));
+    assertEquals(List.of(), threads.near("M6", 0));
+    assertThrows(IllegalArgumentException.class, () -> threads.near("M6", -1));
   }
 
   @Test

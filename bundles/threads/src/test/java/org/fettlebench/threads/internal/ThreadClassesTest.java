@@ -15,17 +15,22 @@ import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.ThreadSeries;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Classes as they are written, refused and ordered; Whitworth limits worked by hand. */
+@TestInstance(Lifecycle.PER_CLASS)
 class ThreadClassesTest {
-  private static List<LimitsOfThread> limits(String designation, String threadClass) {
-    return OurThreads.THREADS.limits(thread(designation), threadClass);
+  private final ThreadRegistry threads = OurThreads.fresh();
+
+  private List<LimitsOfThread> limits(String designation, String threadClass) {
+    return threads.limits(thread(designation), threadClass);
   }
 
-  private static ScrewThread thread(String designation) {
-    return OurThreads.THREADS.find(designation).orElseThrow();
+  private ScrewThread thread(String designation) {
+    return threads.find(designation).orElseThrow();
   }
 
   @ParameterizedTest
@@ -50,7 +55,7 @@ class ThreadClassesTest {
     "M6, M6, "
   })
   void readsTheClassBehindADesignation(String written, String designation, String threadClass) {
-    ThreadCall call = OurThreads.THREADS.read(written).orElseThrow();
+    ThreadCall call = threads.read(written).orElseThrow();
     assertEquals(designation, call.thread().designation());
     assertEquals(Optional.ofNullable(threadClass), call.threadClass());
   }
@@ -58,7 +63,7 @@ class ThreadClassesTest {
   @ParameterizedTest
   @CsvSource({"15/16-13 UN", "#13-40 UNS", "1/0-20 UNS", "7-20 UNS", "1/4-90 UNS", "M6.3-6g"})
   void makesUpNoThread(String written) {
-    assertEquals(Optional.empty(), OurThreads.THREADS.read(written));
+    assertEquals(Optional.empty(), threads.read(written));
   }
 
   @ParameterizedTest
@@ -81,7 +86,7 @@ class ThreadClassesTest {
   void refusesAClassThatThereIsNot(String designation, String threadClass) {
     ScrewThread thread = thread(designation);
     MeasureException refused =
-        assertThrows(MeasureException.class, () -> OurThreads.THREADS.limits(thread, threadClass));
+        assertThrows(MeasureException.class, () -> threads.limits(thread, threadClass));
     assertTrue(refused.getMessage().contains(":"), refused.getMessage());
   }
 
@@ -123,15 +128,12 @@ class ThreadClassesTest {
   @Test
   void letsALongerEngagementIntoUnifiedTolerances() {
     ScrewThread thread = thread("1/4-20 UNC");
-    LimitsOfThread nut =
-        OurThreads.THREADS.limits(thread, "2B", Length.ofInchFraction(1, 1)).get(0);
+    LimitsOfThread nut = threads.limits(thread, "2B", Length.ofInchFraction(1, 1)).get(0);
     assertEquals(0.2233, nut.effective().most().orElseThrow().inches(), 1e-9);
     ScrewThread metric = thread("M6");
     assertThrows(
-        MeasureException.class,
-        () -> OurThreads.THREADS.limits(metric, "6H", Length.ofMillimetres(6)));
-    assertThrows(
-        MeasureException.class, () -> OurThreads.THREADS.limits(thread, "2B", Length.ZERO));
+        MeasureException.class, () -> threads.limits(metric, "6H", Length.ofMillimetres(6)));
+    assertThrows(MeasureException.class, () -> threads.limits(thread, "2B", Length.ZERO));
   }
 
   @Test
@@ -148,18 +150,18 @@ class ThreadClassesTest {
   /** Every class in usual use of every thread that is shipped has limits, the right way round. */
   @Test
   void hasLimitsForAllThreadsAndUsualClasses() {
-    for (ThreadSeries series : OurThreads.THREADS.series()) {
+    for (ThreadSeries series : threads.series()) {
       for (ScrewThread thread : series.threads()) {
-        List<String> classes = OurThreads.THREADS.classes(thread);
+        List<String> classes = threads.classes(thread);
         assertFalse(classes.isEmpty(), thread.designation());
-        for (LimitsOfThread limits : OurThreads.THREADS.limits(thread, classes.get(0))) {
+        for (LimitsOfThread limits : threads.limits(thread, classes.get(0))) {
           checkSense(limits);
         }
       }
     }
   }
 
-  private static void checkSense(LimitsOfThread limits) {
+  private void checkSense(LimitsOfThread limits) {
     String name = limits.thread().designation() + " " + limits.threadClass();
     boolean screw = limits.side() == org.fettlebench.threads.ThreadSide.EXTERNAL;
     Length effective =

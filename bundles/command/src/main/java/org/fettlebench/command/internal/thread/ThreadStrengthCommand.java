@@ -17,6 +17,7 @@ import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.MeasureException;
+import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.threads.strength.GivesWay;
@@ -50,7 +51,8 @@ public final class ThreadStrengthCommand implements Command {
           .option("--hole", "LENGTH", "diameter of the tapped hole; else the class's largest")
           .option("--class", "CLASS", "such as 6H/6g; the usual fit if not said")
           .option("--preload", "NEWTONS", "pull to tighten to; the torque is told")
-          .option("--friction", "NUMBER", "of thread and head, 0.02 to 0.6; with --preload");
+          .option("--friction", "NUMBER", "of thread and head, 0.02 to 0.6; with --preload")
+          .option("--nut-factor", "K", "torque = K x preload x diameter, in place of --friction");
 
   private final Threads threads;
   private final ThreadStrength strength;
@@ -149,11 +151,22 @@ public final class ThreadStrengthCommand implements Command {
   private Optional<Double> torqueNm(Call call, ThreadCall called) {
     Optional<Double> preload = call.number("--preload", 0, 1e8);
     Optional<Double> friction = call.number("--friction", 0, 1);
-    if (preload.isPresent() != friction.isPresent()) {
+    Optional<Double> factor = call.number("--nut-factor", 0, 1);
+    if (friction.isPresent() && factor.isPresent()) {
       throw new CommandException(
-          "the torque needs both --preload and --friction: friction differs too much to guess");
+          "say --friction or --nut-factor: the factor has the friction in it");
     }
-    return preload.map(pull -> strength.torqueNm(called.thread(), pull, friction.orElseThrow()));
+    if (preload.isPresent() != (friction.isPresent() || factor.isPresent())) {
+      throw new CommandException(
+          "the torque needs both --preload and --friction, or a --nut-factor: friction differs too"
+              + " much to guess");
+    }
+    ScrewThread thread = called.thread();
+    return preload.map(
+        pull ->
+            friction
+                .map(coefficient -> strength.torqueNm(thread, pull, coefficient))
+                .orElseGet(() -> strength.torqueByNutFactorNm(thread, pull, factor.orElseThrow())));
   }
 
   private static List<String> text(JointStrength joint, LengthUnit unit) {

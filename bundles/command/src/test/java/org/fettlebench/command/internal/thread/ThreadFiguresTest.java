@@ -142,6 +142,28 @@ class ThreadFiguresTest {
     assertEquals(3551, number(told, "torqueNm") / 0.1129848290276167, 0.5);
   }
 
+  /** The same by its nut factor of 0.2: 3750 lbf in. The factor stands for the friction. */
+  @Test
+  void torqueByNutFactorAsPrinted() throws IOException {
+    Map<String, Object> told =
+        data("thread strength 3/4-16 UNF --preload 111205.54 --nut-factor 0.2");
+    assertEquals(3750, number(told, "torqueNm") / 0.1129848290276167, 0.5);
+    var both =
+        session.type(
+            "thread",
+            "strength",
+            "M6",
+            "--preload",
+            "1000",
+            "--friction",
+            "0.1",
+            "--nut-factor",
+            "0.2");
+    assertEquals(2, both.status());
+    assertTrue(both.err().contains("--friction or --nut-factor"), both.err());
+    assertEquals(2, session.type("thread", "strength", "M6", "--nut-factor", "0.2").status());
+  }
+
   @Test
   void wiresBothWays() throws IOException {
     Map<String, Object> there = data("thread wires 2 BA --wire 0.45mm");

@@ -28,11 +28,14 @@ final class MetricTolerances {
   /** ISO 965-1: the formulas take the geometric mean of the range that the diameter falls in. */
   private static final double[] RANGES_MM = {0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90, 180, 355};
 
-  /** Shares of the grade 6 tolerance of the screw, from grade 3. */
-  private static final double[] SCREW_GRADES = {0.5, 0.63, 0.8, 1, 1.25, 1.6, 2};
+  /**
+   * A grade is four steps of R40 wider than the one before, and the nut's five steps wider than the
+   * screw's: so every row of the standard's tables runs, though its shares (0.8, 1.25, 1.32) would
+   * round to another number here and there.
+   */
+  private static final int STEPS_PER_GRADE = 4;
 
-  /** Shares of the grade 6 tolerance of the screw that the nut has, from grade 4. */
-  private static final double[] NUT_GRADES = {0.85, 1.06, 1.32, 1.7, 2.12};
+  private static final int STEPS_FROM_SCREW_TO_NUT = 5;
 
   private static final Source STANDARD = new Source("ISO 965-1", Standing.PUBLISHED);
   private static final Source SEEN =
@@ -148,15 +151,15 @@ final class MetricTolerances {
   }
 
   private static Tolerance byFormula(ScrewThread thread, int grade, ThreadSide side) {
-    double share = side == ThreadSide.EXTERNAL ? SCREW_GRADES[grade - 3] : NUT_GRADES[grade - 4];
     // Td2(6) = 90 P^0.4 d^0.1 in micrometres (ISO 965-1).
     double um =
-        share
-            * 90
+        90
             * Math.pow(thread.pitch().millimetres(), 0.4)
             * Math.pow(meanMm(thread.major().millimetres()), 0.1);
+    int steps =
+        STEPS_PER_GRADE * (grade - 6) + (side == ThreadSide.INTERNAL ? STEPS_FROM_SCREW_TO_NUT : 0);
     return new Tolerance(
-        PreferredNumbers.r40(um) * MM_PER_UM,
+        PreferredNumbers.r40(um, steps) * MM_PER_UM,
         new Source("ISO 965-1 formula 90 P^0.4 d^0.1 rounded to R40", Standing.RULE),
         List.of(
             "the table has no grade %d of the effective diameter for this pitch and diameter: by its"

@@ -8,22 +8,30 @@ final class PreferredNumbers {
     900, 950, 1000
   };
 
+  /** The last of the list is the first of the next decade. */
+  private static final int STEPS_PER_DECADE = R40.length - 1;
+
   private PreferredNumbers() {}
 
   /**
-   * Returns the number of the series nearest by ratio; below 100 as whole numbers.
+   * Returns the number of the series nearest by ratio, or one some steps from it; below 100 as
+   * whole numbers, halves to the even one, which is how ISO 965-1 prints 42.5 and 47.5.
    *
-   * @param value 10 to 9500
+   * @param value above 0
+   * @param steps up the series from the nearest; below 0 down
    */
-  static long r40(double value) {
-    double decade = Math.pow(10, Math.floor(Math.log10(value)) - 2);
-    double nearest = R40[0];
-    for (int one : R40) {
-      if (distance(one, value / decade) < distance(nearest, value / decade)) {
-        nearest = one;
+  static long r40(double value, int steps) {
+    int decade = (int) Math.floor(Math.log10(value));
+    double within = value / Math.pow(10, decade - 2);
+    int nearest = 0;
+    for (int i = 1; i < R40.length; i++) {
+      if (distance(R40[i], within) < distance(R40[nearest], within)) {
+        nearest = i;
       }
     }
-    return Math.round(nearest * decade);
+    int at = nearest + steps + decade * STEPS_PER_DECADE;
+    double number = R40[Math.floorMod(at, STEPS_PER_DECADE)];
+    return (long) Math.rint(number * Math.pow(10, Math.floorDiv(at, STEPS_PER_DECADE) - 2));
   }
 
   private static double distance(double one, double value) {

@@ -10,7 +10,7 @@ import org.fettlebench.threads.ScrewThread;
  * The sizes that the formulas of ASME B1.1 work on, in inches.
  *
  * @param thread what they are of
- * @param major basic major diameter
+ * @param major basic major diameter, to 0.0001 in as the standard's worked examples begin
  * @param pitch exact, from the threads per inch
  * @param engagement length of engagement in the formula
  * @param usualEngagement whether that is the standard's own
@@ -22,7 +22,7 @@ record UnifiedSizes(
   private static final Set<String> OVER_ONE_DIAMETER = Set.of("UNC", "UNF");
 
   static UnifiedSizes of(ScrewThread thread, Optional<Length> engagement) {
-    double major = thread.major().inches();
+    double major = Rounding.halfUp(thread.major().inches(), 4);
     double pitch =
         thread
             .threadsPerInch()

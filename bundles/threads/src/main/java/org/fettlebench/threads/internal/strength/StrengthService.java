@@ -155,9 +155,7 @@ public final class StrengthService implements ThreadStrength {
 
   @Override
   public double torqueNm(ScrewThread thread, double preloadN, double friction) {
-    if (!(preloadN > 0 && preloadN < 1e9)) {
-      throw new MeasureException("preload " + preloadN + " N must be above 0 and below 1e9 N");
-    }
+    checkPreload(preloadN);
     if (!(friction >= 0.02 && friction <= 0.6)) {
       throw new MeasureException("friction " + friction + " is outside 0.02 to 0.6");
     }
@@ -169,5 +167,20 @@ public final class StrengthService implements ThreadStrength {
     double flank = friction / Math.cos(Math.toRadians(thread.form().includedAngleDegrees() / 2));
     double ofThread = mean / 2 * (lead + flank) / (1 - flank * lead);
     return preloadN * (ofThread + 0.625 * friction * major) / 1000;
+  }
+
+  @Override
+  public double torqueByNutFactorNm(ScrewThread thread, double preloadN, double nutFactor) {
+    checkPreload(preloadN);
+    if (!(nutFactor >= 0.05 && nutFactor <= 0.6)) {
+      throw new MeasureException("nut factor " + nutFactor + " is outside 0.05 to 0.6");
+    }
+    return nutFactor * preloadN * thread.major().millimetres() / 1000;
+  }
+
+  private static void checkPreload(double preloadN) {
+    if (!(preloadN > 0 && preloadN < 1e9)) {
+      throw new MeasureException("preload " + preloadN + " N must be above 0 and below 1e9 N");
+    }
   }
 }

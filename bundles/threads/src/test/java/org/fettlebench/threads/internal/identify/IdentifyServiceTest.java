@@ -24,19 +24,24 @@ import org.fettlebench.threads.identify.CrossingRule;
 import org.fettlebench.threads.identify.Measured;
 import org.fettlebench.threads.identify.Reading;
 import org.fettlebench.threads.internal.OurThreads;
+import org.fettlebench.threads.internal.ThreadRegistry;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@TestInstance(Lifecycle.PER_CLASS)
 class IdentifyServiceTest {
-  private static final IdentifyService SERVICE =
-      new IdentifyService(OurThreads.THREADS, OurThreads.THREADS, OurThreads.TABLES);
+  private final ThreadRegistry threads = OurThreads.fresh();
 
-  private static Optional<Reading> reading(double mm, double uncertaintyMm) {
+  private final IdentifyService service = new IdentifyService(threads, threads, OurThreads.TABLES);
+
+  private Optional<Reading> reading(double mm, double uncertaintyMm) {
     return Optional.of(new Reading(Length.ofMillimetres(mm), Length.ofMillimetres(uncertaintyMm)));
   }
 
-  private static Measured screw(double diameterMm, double pitchMm) {
+  private Measured screw(double diameterMm, double pitchMm) {
     return new Measured(
         ThreadSide.EXTERNAL,
         reading(diameterMm, 0.02),
@@ -45,8 +50,8 @@ class IdentifyServiceTest {
         Length.ZERO);
   }
 
-  private static String first(Measured measured) {
-    return SERVICE.identify(measured, 1).get(0).thread().designation();
+  private String first(Measured measured) {
+    return service.identify(measured, 1).get(0).thread().designation();
   }
 
   /** Sizes as printed limits have them: ISO 965-1, efunda, BS 93 and BS 84 rules. */
@@ -61,7 +66,7 @@ class IdentifyServiceTest {
     "13.0, 1.337, G 1/4"
   })
   void namesAScrew(double diameterMm, double pitchMm, String designation) {
-    List<Candidate> candidates = SERVICE.identify(screw(diameterMm, pitchMm), 5);
+    List<Candidate> candidates = service.identify(screw(diameterMm, pitchMm), 5);
     assertEquals(designation, candidates.get(0).thread().designation());
     assertTrue(candidates.get(0).agrees());
     assertTrue(candidates.get(0).share() >= candidates.get(1).share());
@@ -73,7 +78,7 @@ class IdentifyServiceTest {
   void findsEveryThreadAgain() {
     List<String> lost = new ArrayList<>();
     int tried = 0;
-    for (ThreadSeries series : OurThreads.THREADS.series()) {
+    for (ThreadSeries series : threads.series()) {
       for (int i = 0; i < series.threads().size(); i += 9) {
         ScrewThread thread = series.threads().get(i);
         tried++;
@@ -86,9 +91,8 @@ class IdentifyServiceTest {
     assertTrue(tried > 40, "tried " + tried);
   }
 
-  private static boolean among(ScrewThread thread) {
-    var limits =
-        OurThreads.THREADS.limits(thread, OurThreads.THREADS.classes(thread).get(0)).get(0).major();
+  private boolean among(ScrewThread thread) {
+    var limits = threads.limits(thread, threads.classes(thread).get(0)).get(0).major();
     double middle =
         (limits.least().orElseThrow().millimetres() + limits.most().orElseThrow().millimetres())
             / 2;
@@ -99,7 +103,7 @@ class IdentifyServiceTest {
             reading(thread.pitch().millimetres(), 0.002),
             Optional.empty(),
             Length.ZERO);
-    return SERVICE.identify(measured, 4).stream()
+    return service.identify(measured, 4).stream()
         .anyMatch(found -> found.thread().equals(thread) && found.agrees());
   }
 
@@ -130,8 +134,8 @@ class IdentifyServiceTest {
     assertTrue(m6(worn).share() > m6(fresh).share());
   }
 
-  private static Candidate m6(Measured measured) {
-    return SERVICE.identify(measured, 1000).stream()
+  private Candidate m6(Measured measured) {
+    return service.identify(measured, 1000).stream()
         .filter(one -> one.thread().designation().equals("M6"))
         .findFirst()
         .orElseThrow();
@@ -143,13 +147,12 @@ class IdentifyServiceTest {
     List<Table> tables = new ArrayList<>(OurThreads.TABLES.all());
     tables.add(heads("a", "BA", "0,6,10.49"));
     tables.add(heads("b", "M", "M6,6,10"));
-    IdentifyService service =
-        new IdentifyService(OurThreads.THREADS, OurThreads.THREADS, FixedTables.of(tables));
+    IdentifyService service = new IdentifyService(threads, threads, FixedTables.of(tables));
     assertEquals("0 BA", first(service, 10.45));
     assertEquals("M6", first(service, 9.85));
   }
 
-  private static String first(IdentifyService service, double hexagonMm) {
+  private String first(IdentifyService service, double hexagonMm) {
     Measured measured =
         new Measured(
             ThreadSide.EXTERNAL,
@@ -160,7 +163,7 @@ class IdentifyServiceTest {
     return service.identify(measured, 1).get(0).thread().designation();
   }
 
-  private static Table heads(String id, String series, String row) throws IOException {
+  private Table heads(String id, String series, String row) throws IOException {
     String text =
         "# kind: heads\n# id: %s\n# title: t\n# source: s\n# standing: from memory\n# style: hexagon\n"
                 .formatted(id)
@@ -181,9 +184,9 @@ class IdentifyServiceTest {
     "1/4 BSF, 1/4-28 UNF, BINDS"
   })
   void pairsThatPeopleCross(String one, String other, CrossPair.Kind kind) {
-    ScrewThread thread = OurThreads.THREADS.find(one).orElseThrow();
+    ScrewThread thread = threads.find(one).orElseThrow();
     CrossPair pair =
-        SERVICE.pairsOf(thread, CrossingRule.USUAL).stream()
+        service.pairsOf(thread, CrossingRule.USUAL).stream()
             .filter(found -> found.second().designation().equals(other))
             .findFirst()
             .orElseThrow();
@@ -193,17 +196,17 @@ class IdentifyServiceTest {
 
   @Test
   void pairsOfSomeSeriesAreTheSameBothWays() {
-    List<CrossPair> pairs = SERVICE.pairs(List.of("BA", "M"), CrossingRule.USUAL);
+    List<CrossPair> pairs = service.pairs(List.of("BA", "M"), CrossingRule.USUAL);
     assertTrue(pairs.size() > 3, "pairs " + pairs.size());
     for (CrossPair pair : pairs) {
       assertTrue(
-          SERVICE.pairsOf(pair.second(), CrossingRule.USUAL).stream()
+          service.pairsOf(pair.second(), CrossingRule.USUAL).stream()
               .anyMatch(found -> found.second().equals(pair.first())));
       assertTrue(List.of("BA", "M").contains(pair.first().series()));
     }
-    ScrewThread m6 = OurThreads.THREADS.find("M6").orElseThrow();
+    ScrewThread m6 = threads.find("M6").orElseThrow();
     assertTrue(
-        SERVICE.pairsOf(m6, CrossingRule.USUAL).stream()
+        service.pairsOf(m6, CrossingRule.USUAL).stream()
             .noneMatch(pair -> pair.second().designation().equals("M6 x 0.75")));
   }
 
@@ -241,6 +244,6 @@ class IdentifyServiceTest {
                 Length.ZERO));
     assertThrows(MeasureException.class, () -> new CrossingRule(Double.NaN, 0.1));
     assertThrows(MeasureException.class, () -> new CrossingRule(0.1, 0));
-    assertThrows(IllegalArgumentException.class, () -> SERVICE.identify(screw(6, 1), 0));
+    assertThrows(IllegalArgumentException.class, () -> service.identify(screw(6, 1), 0));
   }
 }

@@ -17,19 +17,25 @@ import org.fettlebench.tables.TableFile;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadSeries;
 import org.fettlebench.threads.internal.OurThreads;
+import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.threads.strength.GivesWay;
 import org.fettlebench.threads.strength.JointStrength;
 import org.fettlebench.threads.strength.Material;
 import org.fettlebench.threads.strength.ThreadedJoint;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What gives way first, worked by hand, and how strength follows size. */
+@TestInstance(Lifecycle.PER_CLASS)
 class StrengthServiceTest {
-  private static final StrengthService STRENGTH = new StrengthService(OurThreads.THREADS);
+  private final ThreadRegistry threads = OurThreads.fresh();
 
-  private static Material material(double tensileMpa) {
+  private final StrengthService service = new StrengthService(threads);
+
+  private Material material(double tensileMpa) {
     return new Material(
         "m",
         "m",
@@ -40,9 +46,9 @@ class StrengthServiceTest {
         new Source("test", Standing.MEASURED));
   }
 
-  private static ThreadedJoint joint(String thread, double screw, double nut, double engagedMm) {
+  private ThreadedJoint joint(String thread, double screw, double nut, double engagedMm) {
     return new ThreadedJoint(
-        OurThreads.THREADS.find(thread).orElseThrow(),
+        threads.find(thread).orElseThrow(),
         Optional.empty(),
         material(screw),
         material(nut),
@@ -62,7 +68,7 @@ class StrengthServiceTest {
   })
   void whatGivesWayFirst(
       double screw, double nut, double engagedMm, GivesWay expected, double leastMm) {
-    JointStrength strength = STRENGTH.of(joint("M6", screw, nut, engagedMm));
+    JointStrength strength = service.of(joint("M6", screw, nut, engagedMm));
     assertEquals(8.6456 * engagedMm, strength.screwShearAreaMm2(), 1e-3 * engagedMm);
     assertEquals(12.1908 * engagedMm, strength.nutShearAreaMm2(), 1e-3 * engagedMm);
     assertEquals(expected, strength.givesWay());
@@ -72,17 +78,17 @@ class StrengthServiceTest {
   /** With equal materials the least engagement is the handbook's 2 At / (pi K (...)). */
   @Test
   void neverStripsFromTheLeastEngagementOn() {
-    for (ThreadSeries series : OurThreads.THREADS.series()) {
+    for (ThreadSeries series : threads.series()) {
       for (ScrewThread thread : series.threads()) {
         double least =
-            STRENGTH.of(joint(thread.designation(), 500, 400, 10)).leastEngagement().millimetres();
+            service.of(joint(thread.designation(), 500, 400, 10)).leastEngagement().millimetres();
         String name = thread.designation() + " " + least;
         assertEquals(
             GivesWay.SCREW_BREAKS,
-            STRENGTH.of(joint(thread.designation(), 500, 400, least + 1e-5)).givesWay(),
+            service.of(joint(thread.designation(), 500, 400, least + 1e-5)).givesWay(),
             name);
         assertTrue(
-            STRENGTH.of(joint(thread.designation(), 500, 400, least - 1e-4)).givesWay()
+            service.of(joint(thread.designation(), 500, 400, least - 1e-4)).givesWay()
                 != GivesWay.SCREW_BREAKS,
             name);
       }
@@ -92,7 +98,7 @@ class StrengthServiceTest {
   /** 2 BA: mean of 4.215 and 3.73 mm is 3.9725 mm, 12.394 mm2. */
   @Test
   void countsTheMeanDiameterWhereNoStandardHasAnArea() {
-    var area = STRENGTH.stressArea(OurThreads.THREADS.find("2 BA").orElseThrow());
+    var area = service.stressArea(threads.find("2 BA").orElseThrow());
     assertEquals(12.394, area.mm2(), 5e-4);
     assertEquals(Standing.COMMON_PRACTICE, area.source().standing());
   }
@@ -108,9 +114,8 @@ class StrengthServiceTest {
             usual.nut(),
             usual.engagement(),
             Optional.of(Length.ofMillimetres(5.3)));
-    assertTrue(STRENGTH.of(large).screwThreadStripsN() < STRENGTH.of(usual).screwThreadStripsN());
-    assertEquals(
-        STRENGTH.of(large).nutThreadStripsN(), STRENGTH.of(usual).nutThreadStripsN(), 1e-9);
+    assertTrue(service.of(large).screwThreadStripsN() < service.of(usual).screwThreadStripsN());
+    assertEquals(service.of(large).nutThreadStripsN(), service.of(usual).nutThreadStripsN(), 1e-9);
   }
 
   @Test
@@ -138,12 +143,12 @@ class StrengthServiceTest {
             joint.engagement(),
             Optional.of(Length.ofMillimetres(5.9)));
     assertTrue(
-        assertThrows(MeasureException.class, () -> STRENGTH.of(stripped))
+        assertThrows(MeasureException.class, () -> service.of(stripped))
             .getMessage()
             .contains("5.900 mm is too large"));
     ScrewThread thread = joint.thread();
-    assertThrows(MeasureException.class, () -> STRENGTH.torqueNm(thread, 0, 0.15));
-    assertThrows(MeasureException.class, () -> STRENGTH.torqueNm(thread, 1000, Double.NaN));
+    assertThrows(MeasureException.class, () -> service.torqueNm(thread, 0, 0.15));
+    assertThrows(MeasureException.class, () -> service.torqueNm(thread, 1000, Double.NaN));
   }
 
   @Test
@@ -167,7 +172,7 @@ class StrengthServiceTest {
     assertEquals(Optional.empty(), materials.find("unobtainium"));
   }
 
-  private static Table table(String text) throws java.io.IOException {
+  private Table table(String text) throws java.io.IOException {
     return TableFile.read("test", "club", new java.io.StringReader(text));
   }
 }

@@ -6,13 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.internal.OurThreads;
+import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.threads.wires.WireGive;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The give of wires against closed forms of Hertz's theory. */
+@TestInstance(Lifecycle.PER_CLASS)
 class HertzContactTest {
+  private final ThreadRegistry threads = OurThreads.fresh();
+
   /** E / (2 (1 - nu^2)) of steel, in newtons per square millimetre. */
   private static final double STEEL = 207_000 / (2 * 0.91);
 
@@ -46,7 +52,7 @@ class HertzContactTest {
 
   @Test
   void threeWiresGiveAsTheWedgeAndTheFlanksSay() {
-    ScrewThread thread = OurThreads.THREADS.find("M6").orElseThrow();
+    ScrewThread thread = threads.find("M6").orElseThrow();
     WireGive give = OurWires.WIRES.give(thread, Length.ofMillimetres(0.577), 10, 207);
     // Half angle 30 degrees: sine 1/2, so 10 N and 5 N on the flanks and twice the approach.
     double flank = thread.effective().millimetres();
@@ -60,7 +66,7 @@ class HertzContactTest {
   @ParameterizedTest
   @CsvSource({"0, 207", "101, 207", "NaN, 207", "10, 9", "10, 701", "10, NaN"})
   void refusesWhatNoAnvilDoes(double force, double modulus) {
-    ScrewThread thread = OurThreads.THREADS.find("M6").orElseThrow();
+    ScrewThread thread = threads.find("M6").orElseThrow();
     org.junit.jupiter.api.Assertions.assertThrows(
         org.fettlebench.measure.MeasureException.class,
         () -> OurWires.WIRES.give(thread, Length.ofMillimetres(0.577), force, modulus));

@@ -10,15 +10,21 @@ import org.fettlebench.measure.MeasureException;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 import org.fettlebench.threads.internal.OurThreads;
+import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.threads.wires.WireSizes;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 
 /** Wires worked by hand, chosen and refused. */
+@TestInstance(Lifecycle.PER_CLASS)
 class WireServiceTest {
-  private final WireService wires = new WireService();
-  private final ScrewThread m6 = OurThreads.THREADS.find("M6").orElseThrow();
+  private final ThreadRegistry threads = OurThreads.fresh();
 
-  private static Length mm(double millimetres) {
+  private final WireService wires = new WireService();
+  private final ScrewThread m6 = threads.find("M6").orElseThrow();
+
+  private Length mm(double millimetres) {
     return Length.ofMillimetres(millimetres);
   }
 
