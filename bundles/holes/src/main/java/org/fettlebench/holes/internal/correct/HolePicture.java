@@ -63,7 +63,10 @@ final class HolePicture {
                     + Say.figure(filing.deepestMm(), unit)
                     + " off the side towards "
                     + filing.towards())
-        .orElse("the hole, out by " + Say.figure(answer.errorMm(), unit));
+        .orElse(
+            answer.error().isEmpty()
+                ? "the hole: on target"
+                : "the hole, out by " + Say.figure(answer.errorMm(), unit));
   }
 
   /** The filed outline about the target, thick where metal comes off, with its figure. */

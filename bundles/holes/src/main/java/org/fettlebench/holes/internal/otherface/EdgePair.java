@@ -27,7 +27,7 @@ final class EdgePair {
 
   /** Returns how well a square bears on an edge opposite the mark, 0 to 1. */
   static double bearing(EdgeDistance distance) {
-    return Math.min(1, distance.endRoomMm() / (BEARING_SHARE * distance.distanceMm() + 1e-9));
+    return Math.min(1, distance.endRoomMm() / (BEARING_SHARE * distance.distanceMm()));
   }
 
   /** Returns the sine of the angle between two edges. */

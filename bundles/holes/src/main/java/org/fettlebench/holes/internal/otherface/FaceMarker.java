@@ -75,8 +75,8 @@ public final class FaceMarker implements OtherFaces {
 
   private static void guard(MarkQuestion question) {
     MarkQuestion.Hole hole = question.hole();
-    within("hole diameter", hole.diameterMm(), true);
-    within("depth from face to face", hole.depthMm(), true);
+    within("hole diameter", hole.diameterMm());
+    within("depth from face to face", hole.depthMm());
     if (!(hole.lead() >= 0 && hole.lead() <= 1)) {
       throw new HoleException(
           "wander of the drill "
@@ -85,8 +85,8 @@ public final class FaceMarker implements OtherFaces {
     }
   }
 
-  private static void within(String what, double mm, boolean positive) {
-    if (!(positive && mm > 0 && mm <= 100_000)) {
+  private static void within(String what, double mm) {
+    if (!(mm > 0 && mm <= 100_000)) {
       throw new HoleException(what + " " + mm + " mm is not above 0 and at most 100000 mm");
     }
   }

@@ -1,33 +1,26 @@
 package org.fettlebench.holes.internal.correct;
 
+import static org.fettlebench.holes.internal.correct.Lug.RULES;
+import static org.fettlebench.holes.internal.correct.Lug.TARGET;
+import static org.fettlebench.holes.internal.correct.Lug.TOOLS;
+import static org.fettlebench.holes.internal.correct.Lug.ask;
+import static org.fettlebench.holes.internal.correct.Lug.seat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.fettlebench.drawing.Item;
-import org.fettlebench.fits.Seat;
-import org.fettlebench.fits.SeatQuestion;
-import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.fits.internal.SeatChecker;
-import org.fettlebench.holes.correct.CleanUp;
 import org.fettlebench.holes.correct.CorrectionAnswer;
 import org.fettlebench.holes.correct.CorrectionAnswer.Filing;
 import org.fettlebench.holes.correct.CorrectionAnswer.Outcome;
-import org.fettlebench.holes.correct.CorrectionAnswer.WayOut;
 import org.fettlebench.holes.correct.CorrectionQuestion;
 import org.fettlebench.holes.correct.CorrectionQuestion.Around;
 import org.fettlebench.holes.correct.CorrectionQuestion.Found;
 import org.fettlebench.holes.correct.CorrectionQuestion.Rules;
-import org.fettlebench.holes.correct.CorrectionQuestion.Tools;
-import org.fettlebench.holes.correct.Cutter;
-import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.holes.correct.HoleException;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
@@ -36,54 +29,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+/** Which side to file, how much, and whether that is enough. */
 class CorrectionFinderTest {
   private static final double EXACT = 1e-9;
-  private static final Point TARGET = new Point(10, 8);
-  private static final Rules RULES =
-      new Rules(
-          new CleanUp(0.1, "a test"), new ExpectedError("filing", 0.05, "a test"), 1, "a test");
-
   private final CorrectionFinder finder = new CorrectionFinder(new SeatChecker());
-
-  private static List<Cutter> cutters(double... diameters) {
-    return Arrays.stream(diameters).mapToObj(d -> new Cutter(d + " mm", d)).toList();
-  }
-
-  private static final Tools TOOLS =
-      new Tools(cutters(3, 4, 4.5, 5, 5.2, 6, 7, 9, 12), cutters(2, 3.5, 4, 5));
-
-  private static CorrectionQuestion ask(double dx, double dy, double within, Around around) {
-    return new CorrectionQuestion(
-        TARGET, new Found(TARGET.moved(dx, dy), 4, within), 6, RULES, TOOLS, around);
-  }
 
   private CorrectionAnswer alone(double dx, double dy) {
     return finder.correct(ask(dx, dy, 0.02, Around.NOTHING));
-  }
-
-  /** A flat of 20 by 16, or as wide as told, corners counted from the left near one. */
-  private static Around seat(double width, double head, boolean mateOpen, SeatedHead... others) {
-    Seat seat =
-        Seat.flat(
-            "lug",
-            org.fettlebench.fits.Outline.of(
-                List.of(
-                    new Point(0, 0), new Point(width, 0), new Point(width, 16), new Point(0, 16))),
-            TARGET);
-    return new Around(
-        Optional.of(new SeatQuestion(seat, round(head), 6, 0.3, "a test")),
-        List.of(others),
-        mateOpen);
-  }
-
-  private static SeatedHead round(double diameter) {
-    return new SeatedHead(
-        "round " + diameter,
-        diameter,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        "");
   }
 
   @Test
@@ -221,83 +173,6 @@ class CorrectionFinderTest {
     assertEquals(
         Math.hypot(0.02, 0.05), filing.after().orElseThrow().question().expectedErrorMm(), EXACT);
     assertTrue(answer.waysOut().isEmpty(), "the mating hole cannot help a head that fouls");
-  }
-
-  @Test
-  void whereTheHeadFoulsEvenAtTheTargetMoreIsOffered() {
-    // The right edge is 5 from the target and the head needs 7; one of 8 needs 4.
-    CorrectionAnswer answer = finder.correct(ask(0.4, 0, 0.02, seat(15, 14, false, round(8))));
-    assertEquals(Outcome.FILE, answer.outcome());
-    assertEquals(Verdict.FOULS, answer.filing().orElseThrow().after().orElseThrow().verdict());
-    assertEquals(
-        List.of(WayOut.Kind.OTHER_HEAD), answer.waysOut().stream().map(WayOut::kind).toList());
-  }
-
-  @Test
-  void theMatingHoleMayFollowWhenTheHeadSits() {
-    CorrectionAnswer answer = finder.correct(ask(0, 0.29, 0.28, seat(20, 15.4, true)));
-    // 0.3 of room away, less 0.29, measured within 0.28: tight, so not simply left.
-    assertEquals(WayOut.Kind.MOVE_MATE, answer.waysOut().get(0).kind());
-    assertEquals(Verdict.TIGHT, answer.waysOut().get(0).after().orElseThrow().verdict());
-    assertTrue(
-        answer.waysOut().get(0).sentence().contains("0.29 mm (0.011 in) away as seen from this"),
-        answer.waysOut().get(0).sentence());
-  }
-
-  @Test
-  void whatRemainsPastCureIsCheckedAgain() {
-    // 0.3 of room to the right; 1.1 out is past 0.9 and filing in part leaves 0.2.
-    CorrectionAnswer answer =
-        finder.correct(ask(1.1, 0, 0.02, seat(17.3, 14, true, round(13.9), round(12))));
-    assertEquals(Outcome.PAST_CURE, answer.outcome());
-    List<WayOut> ways = answer.waysOut();
-    assertEquals(
-        List.of(
-            WayOut.Kind.FILE_PART,
-            WayOut.Kind.OTHER_HEAD,
-            WayOut.Kind.BIGGER_HOLE,
-            WayOut.Kind.BUSH),
-        ways.stream().map(WayOut::kind).toList());
-    WayOut part = ways.get(0);
-    assertEquals(10.2, part.centre().xMm(), EXACT);
-    assertEquals(0.1, part.after().orElseThrow().allowanceAtIntendedMm(), 1e-6);
-    assertTrue(
-        part.sentence().startsWith("file 1.80 mm (0.071 in) off the side towards 9 o'clock"));
-    // 14 fouls by 0.8 and 13.9 by 0.75; 12 has 7.3 - 1.1 - 6 = 0.2.
-    assertEquals(0.2, ways.get(1).after().orElseThrow().allowanceAtIntendedMm(), 1e-6);
-    // 4 + 2 (1.1 + 0.02 + 0.1) = 6.44.
-    assertEquals(7, ways.get(2).diameterMm());
-    assertEquals(TARGET, ways.get(2).centre());
-    // 6 + 2 (1.1 + 0.02 + 1) = 10.24.
-    assertEquals(12, ways.get(3).diameterMm());
-    assertTrue(ways.get(3).sentence().contains("thinnest wall is 1.90 mm"));
-    ways.forEach(
-        way -> assertTrue(way.after().orElseThrow().verdict() != Verdict.FOULS, way.sentence()));
-  }
-
-  @Test
-  void noPlugWhereItWouldBreakOut() {
-    // The plug of 12 mm at 11.1 would reach to 17.1: beyond an edge at 17.
-    CorrectionAnswer answer = finder.correct(ask(1.1, 0, 0.02, seat(17, 13.9, false)));
-    assertTrue(answer.waysOut().stream().noneMatch(way -> way.kind() == WayOut.Kind.BUSH));
-  }
-
-  @Test
-  void noBiggerHoleThanTheHeadCovers() {
-    CorrectionAnswer answer = finder.correct(ask(1.1, 0, 0.02, seat(20, 6.9, false)));
-    assertEquals(Outcome.LEAVE, answer.outcome());
-    CorrectionAnswer close = finder.correct(ask(0, 7.6, 0.02, seat(20, 6.9, false)));
-    assertTrue(close.waysOut().stream().noneMatch(way -> way.kind() == WayOut.Kind.BIGGER_HOLE));
-  }
-
-  @Test
-  void withoutASeatTheWaysStandUnchecked() {
-    CorrectionAnswer answer = alone(1.1, 0);
-    assertEquals(
-        List.of(WayOut.Kind.FILE_PART, WayOut.Kind.BIGGER_HOLE, WayOut.Kind.BUSH),
-        answer.waysOut().stream().map(WayOut::kind).toList());
-    assertTrue(answer.asIs().isEmpty());
-    assertTrue(answer.waysOut().stream().allMatch(way -> way.after().isEmpty()));
   }
 
   @Test
