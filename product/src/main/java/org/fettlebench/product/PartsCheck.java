@@ -15,6 +15,7 @@ final class PartsCheck {
       name ->
           name.startsWith("sample.")
               || name.endsWith(".itest")
+              || name.startsWith("testkit.")
               || Set.of("testkit", "benchmarks").contains(name);
 
   private final List<Part> parts;
