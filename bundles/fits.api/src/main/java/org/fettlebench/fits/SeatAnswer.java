@@ -17,6 +17,7 @@ public final class SeatAnswer {
   private final Verdict verdict;
   private final Figures figures;
   private final Governing governing;
+  private final List<String> cautions;
   private final Supplier<List<Region>> regions;
   private volatile List<Region> allowed;
 
@@ -46,6 +47,7 @@ public final class SeatAnswer {
    * @param verdict in a word
    * @param figures its figures
    * @param governing the feature with the least room at the intended centre
+   * @param cautions what is odd about the question and may be a slip, for people
    * @param regions works out the allowed centres; pure, called once at most per reading thread
    */
   public SeatAnswer(
@@ -53,11 +55,13 @@ public final class SeatAnswer {
       Verdict verdict,
       Figures figures,
       Governing governing,
+      List<String> cautions,
       Supplier<List<Region>> regions) {
     this.question = question;
     this.verdict = verdict;
     this.figures = figures;
     this.governing = governing;
+    this.cautions = List.copyOf(cautions);
     this.regions = regions;
   }
 
@@ -107,6 +111,11 @@ public final class SeatAnswer {
   /** Returns the feature with the least room at the intended centre. */
   public Governing governing() {
     return governing;
+  }
+
+  /** Returns what is odd about the question and may be a slip; sentences without their stop. */
+  public List<String> cautions() {
+    return cautions;
   }
 
   @Override

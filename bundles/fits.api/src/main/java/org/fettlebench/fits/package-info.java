@@ -37,7 +37,7 @@
  * {@code hole-methods}: columns {@code id}, {@code title}, {@code steps} (parted by {@code |}) and
  * {@code sigma_mm}, the standard deviation of the error along x and along y, or {@code laws_mm}, a
  * law for each step. {@link org.fettlebench.fits.SeatDrawings} draws an answer. All three are found
- * as services.
+ * as services. {@link org.fettlebench.fits.SeatWords} says an answer in sentences.
  *
  * <p>{@link org.fettlebench.fits.Spanners} come from tables of kind {@code spanners} with a header
  * key {@code spanner} ({@code ring}, {@code open} or {@code socket}): rows with {@code
@@ -47,7 +47,7 @@
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.2.0")
+@Version("1.3.0")
 package org.fettlebench.fits;
 
 import org.osgi.annotation.bundle.Export;

@@ -2,9 +2,15 @@ package org.fettlebench.paper;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.fettlebench.drawing.Drawing;
+import org.fettlebench.fits.Reach;
+import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.measure.LengthUnit;
 import org.osgi.annotation.versioning.ProviderType;
@@ -22,6 +28,24 @@ public interface SeatCards {
    */
   void card(Card card, LengthUnit first, OutputStream pdf) throws IOException;
 
+  /** More cures than this are for the screen. */
+  int MOST_CURES = 3;
+
+  /**
+   * What is known beside the answer.
+   *
+   * @param chance that a hole so placed will do, from 0 to 1; empty when not known
+   * @param rose how far the hole may be out each way; may be empty
+   * @param cures best first; may be empty
+   */
+  record Said(OptionalDouble chance, List<Reach> rose, List<SeatCure> cures) {
+    /** Copies what could change. */
+    public Said {
+      rose = List.copyOf(rose);
+      cures = List.copyOf(cures);
+    }
+  }
+
   /**
    * What stands on a card.
    *
@@ -35,6 +59,27 @@ public interface SeatCards {
     /** Copies what could change. */
     public Card {
       lines = List.copyOf(lines);
+    }
+
+    /**
+     * Makes the card of an answer: what {@link SeatWords} says of it, then its cures.
+     *
+     * @param drawing of the answer, to scale
+     * @param said what is known beside the answer itself
+     * @param unit shown first
+     */
+    public static Card of(SeatAnswer answer, Drawing drawing, Said said, LengthUnit unit) {
+      List<String> lines =
+          new ArrayList<>(SeatWords.lines(answer, said.chance(), said.rose(), unit));
+      said.cures().stream()
+          .limit(MOST_CURES)
+          .forEach(cure -> lines.add("Cure: " + SeatWords.cure(cure, unit)));
+      return new Card(
+          answer.question().seat().name(),
+          answer.question().head().title(),
+          answer.verdict(),
+          drawing,
+          lines.subList(1, lines.size()));
     }
 
     /** Returns the same card with other lines before its own; blank ones are left out. */

@@ -12,12 +12,14 @@
  * A4 or A3. They take their figures from the services of the suite and show each with its standing.
  *
  * <p>{@link org.fettlebench.paper.HoleCards} writes cards of one page about a single hole: how to
- * correct one that is out, and how to mark one out that is drilled from the other face.
+ * correct one that is out, and how to mark one out that is drilled from the other face. {@link
+ * org.fettlebench.paper.SeatCards} writes the card of a seat: will the head sit, and with how much
+ * to spare.
  *
  * <p>Implemented by the suite only.
  */
 @Export
-@Version("1.2.0")
+@Version("1.3.0")
 package org.fettlebench.paper;
 
 import org.osgi.annotation.bundle.Export;

@@ -40,6 +40,7 @@ import org.fettlebench.command.internal.pattern.PatternDrill;
 import org.fettlebench.command.internal.pattern.PatternFitCommand;
 import org.fettlebench.command.internal.seat.SeatChance;
 import org.fettlebench.command.internal.seat.SeatCheck;
+import org.fettlebench.command.internal.seat.SeatPapers;
 import org.fettlebench.command.internal.seat.SeatTrade;
 import org.fettlebench.command.internal.stock.StockCount;
 import org.fettlebench.command.internal.stock.StockExport;
@@ -70,6 +71,7 @@ import org.fettlebench.command.internal.thread.ThreadStrengthCommand;
 import org.fettlebench.command.internal.thread.ThreadWires;
 import org.fettlebench.modules.Modules;
 import org.fettlebench.paper.internal.HoleCardService;
+import org.fettlebench.paper.internal.SeatCardService;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.Version;
@@ -137,7 +139,7 @@ public final class AllCommands {
           Providers.KIT_FILES,
           Providers.SEATS,
           Providers.METHODS,
-          Providers.DRAWINGS,
+          seatPapers(),
           new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
       new SeatChance(
           Providers.KIT_FILES,
@@ -197,6 +199,13 @@ public final class AllCommands {
   public static PlacePapers placePapers() {
     PlacePapers papers = new PlacePapers();
     papers.setCards(new HoleCardService(Providers.CORRECTIONS, Providers.OTHER_FACES));
+    return papers;
+  }
+
+  /** Returns what writes cards of seats. */
+  public static SeatPapers seatPapers() {
+    SeatPapers papers = new SeatPapers(Providers.DRAWINGS);
+    papers.setCards(new SeatCardService());
     return papers;
   }
 

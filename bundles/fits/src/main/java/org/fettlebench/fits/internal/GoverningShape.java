@@ -17,6 +17,9 @@ final class GoverningShape {
   /** How thick a wall is drawn, of the size of the whole. */
   static final double WALL_SHARE = 0.06;
 
+  /** How far its words stand off what is drawn, likewise. */
+  private static final double GAP_SHARE = 0.01;
+
   private final SeatAnswer answer;
   private final Governing governing;
   private final Point centre;
@@ -48,34 +51,18 @@ final class GoverningShape {
       dimension(sketch, surround);
     }
     feature(sketch);
-    if (atTheEnd()) {
-      Item.Side aside = aside();
-      sketch.label(new Point(surround.reach(aside), endLevel(aside)), words(), aside, true);
-      surround.words(aside, words());
-    } else {
-      // A wall's figure stands behind the wall, with its name.
-      double behind = governing.kind() == Governing.Kind.WALL ? WALL_SHARE * size : 0.02 * size;
-      sketch.label(governing.nearest().moved(outX * behind, outY * behind), words(), side(), true);
-      surround.words(side(), words());
-    }
+    Point at = surround.clear(side(), governing.nearest(), words());
+    double gap = GAP_SHARE * size;
+    sketch.label(at.moved(gap * across(side()), gap * up(side())), words(), side(), true);
+    surround.words(side(), words());
   }
 
-  /** Returns whether the words stand beside an edge's end, which leaves more height to the part. */
-  private boolean atTheEnd() {
-    return governing.kind() == Governing.Kind.EDGE && Surround.upright(side());
+  private static int across(Item.Side side) {
+    return side == Item.Side.RIGHT ? 1 : side == Item.Side.LEFT ? -1 : 0;
   }
 
-  /** Returns the side free of the governing dimension, for words. */
-  Item.Side aside() {
-    return dimensionSide()
-        .filter(side -> !Surround.upright(side))
-        .map(Surround::opposite)
-        .orElse(Item.Side.RIGHT);
-  }
-
-  private double endLevel(Item.Side aside) {
-    boolean from = governing.from().xMm() > governing.to().xMm() == (aside == Item.Side.RIGHT);
-    return (from ? governing.from() : governing.to()).yMm();
+  private static int up(Item.Side side) {
+    return side == Item.Side.ABOVE ? 1 : side == Item.Side.BELOW ? -1 : 0;
   }
 
   private void feature(Sketch sketch) {

@@ -38,6 +38,7 @@ public final class SeatChecker implements Seats {
         verdict(allowance, question.expectedErrorMm()),
         new SeatAnswer.Figures(best.point(), bestRoom, allowance, plan.spannerFromDegrees()),
         governing.governing(),
+        Oddities.of(question.seat()),
         () -> AllowedCentres.regions(AllowedCentres.of(question.seat(), plan)));
   }
 

@@ -6,6 +6,7 @@ import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
 import org.fettlebench.drawing.Sketch;
 import org.fettlebench.drawing.Tone;
+import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatDrawings;
@@ -21,8 +22,8 @@ import org.osgi.service.component.annotations.Component;
 @Component
 public final class SeatPainter implements SeatDrawings {
   @Override
-  public Drawing draw(SeatAnswer answer, LengthUnit unit) {
-    return new Work(answer, unit).draw();
+  public Drawing draw(SeatAnswer answer, List<Reach> rose, LengthUnit unit) {
+    return new Work(answer, unit).draw(rose);
   }
 
   /** One drawing in the making. */
@@ -52,7 +53,7 @@ public final class SeatPainter implements SeatDrawings {
       this.surround = new Surround(seat, centreReach());
     }
 
-    Drawing draw() {
+    Drawing draw(List<Reach> rose) {
       part();
       seat.walls().forEach(this::wall);
       seat.neighbours().forEach(this::neighbour);
@@ -61,6 +62,7 @@ public final class SeatPainter implements SeatDrawings {
       allowed();
       dress.lines(sketch);
       headLines();
+      new RoseShape(seat.intended(), size).draw(sketch, rose);
       GoverningShape governing = new GoverningShape(answer, unit, size);
       governing.draw(sketch, surround);
       centres(governing);
@@ -153,38 +155,13 @@ public final class SeatPainter implements SeatDrawings {
       sketch.marker(at, Item.Mark.CROSS);
       sketch.marker(answer.best(), Item.Mark.RING);
       if (at.distanceMm(answer.best()) > 0.03 * size) {
-        arrow(at, answer.best());
-        nameBest(governing);
+        new BestShape(at, answer.best(), size).draw(sketch, surround, governing, dress.reachMm());
       }
     }
 
     /** Returns how far the centre lines stand out from the intended centre. */
     private double centreReach() {
       return dress.reachMm() + 0.04 * size;
-    }
-
-    private void arrow(Point from, Point to) {
-      double head = Math.min(0.025 * size, from.distanceMm(to) / 3);
-      sketch.arrow(LineKind.THIN, from, to, head);
-    }
-
-    /**
-     * The name stands in the free corner, with a leader: beside the mark it would hide the head.
-     */
-    private void nameBest(GoverningShape governing) {
-      Item.Side edge = governing.side();
-      boolean upright = Surround.upright(edge);
-      Item.Side beside = upright ? governing.aside() : edge;
-      Item.Side taken = upright ? edge : governing.dimensionSide().orElse(Item.Side.BELOW);
-      double way = taken == Item.Side.BELOW ? 1 : -1;
-      double out = beside == Item.Side.LEFT ? -1 : 1;
-      double far = way > 0 ? flat.getMaxY() : flat.getMinY();
-      double reach = Math.min(0.3 * size, 0.85 * Math.abs(far - answer.best().yMm()));
-      double level = answer.best().yMm() + way * reach;
-      Point end = new Point(surround.reach(beside) + out * 0.03 * size, level);
-      sketch.line(LineKind.THIN, answer.best(), end);
-      sketch.label(end, "best centre", beside, false);
-      surround.words(beside, "best centre");
     }
 
     private void overall() {

@@ -1,5 +1,6 @@
 package org.fettlebench.fits.internal;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,11 @@ final class Surround {
   /** Width of a letter, mm of paper. */
   private static final double LETTER_MM = 2.1;
 
+  /** Size of the drawn on a usual sheet, mm: a guess, to tell what words will stand beside. */
+  private static final double SHEET_MM = 100;
+
   private final Envelope drawn;
+  private final List<List<Point>> lines = new ArrayList<>();
   private final Map<Side, Double> taken = new EnumMap<>(Side.class);
 
   /**
@@ -37,10 +42,21 @@ final class Surround {
     Envelope round = new Envelope(new Coordinate(seat.intended().xMm(), seat.intended().yMm()));
     round.expandBy(headReachMm);
     drawn.expandToInclude(round);
+    closed(seat.outline().points());
+    Point at = seat.intended();
+    lines.add(List.of(at.moved(0, -headReachMm), at.moved(0, headReachMm)));
+    lines.add(List.of(at.moved(-headReachMm, 0), at.moved(headReachMm, 0)));
+  }
+
+  private void closed(List<Point> corners) {
+    List<Point> ring = new ArrayList<>(corners);
+    ring.add(corners.get(0));
+    lines.add(ring);
   }
 
   /** Takes up something more that is drawn. */
   void drawn(List<Point> corners) {
+    closed(corners);
     corners.forEach(at -> drawn.expandToInclude(new Coordinate(at.xMm(), at.yMm())));
   }
 
@@ -52,6 +68,65 @@ final class Surround {
       case BELOW -> drawn.getMinY();
       default -> drawn.getMaxY();
     };
+  }
+
+  /**
+   * Returns the place beyond all that is drawn about a place, for words that stand on a side of it.
+   *
+   * @param near the place the words belong to
+   * @param words what is said, whose width is guessed
+   */
+  Point clear(Side side, Point near, String words) {
+    double mm = Math.max(drawn.getWidth(), drawn.getHeight()) / SHEET_MM;
+    boolean upright = upright(side);
+    double half = mm * (upright ? LETTER_MM * words.length() : LINE_MM) / 2;
+    double at = upright ? near.xMm() : near.yMm();
+    double way = side == Side.ABOVE || side == Side.RIGHT ? 1 : -1;
+    double far = way * (upright ? near.yMm() : near.xMm());
+    for (List<Point> line : lines) {
+      for (int i = 0; i + 1 < line.size(); i++) {
+        far =
+            Math.max(
+                far,
+                farthest(
+                    turned(line.get(i), upright, way),
+                    turned(line.get(i + 1), upright, way),
+                    at - half,
+                    at + half));
+      }
+    }
+    return upright ? new Point(near.xMm(), way * far) : new Point(way * far, near.yMm());
+  }
+
+  /** Returns whether words that begin at a place reach beyond what is drawn, as far as guessed. */
+  boolean beyond(Side side, Point at, String words) {
+    double mm = Math.max(drawn.getWidth(), drawn.getHeight()) / SHEET_MM;
+    double length = mm * LETTER_MM * words.length();
+    return side == Side.RIGHT
+        ? at.xMm() + length > drawn.getMaxX()
+        : at.xMm() - length < drawn.getMinX();
+  }
+
+  /** Returns a place as along and out. */
+  private static Point turned(Point at, boolean upright, double way) {
+    return upright ? new Point(at.xMm(), way * at.yMm()) : new Point(at.yMm(), way * at.xMm());
+  }
+
+  /** Returns how far out a line reaches between two places along; far in when it is not there. */
+  private static double farthest(Point a, Point b, double least, double most) {
+    Point from = a.xMm() <= b.xMm() ? a : b;
+    Point to = from == a ? b : a;
+    double begin = Math.max(least, from.xMm());
+    double end = Math.min(most, to.xMm());
+    if (begin > end) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double run = to.xMm() - from.xMm();
+    if (!(run > 0)) {
+      return Math.max(from.yMm(), to.yMm());
+    }
+    double slope = (to.yMm() - from.yMm()) / run;
+    return from.yMm() + Math.max(slope * (begin - from.xMm()), slope * (end - from.xMm()));
   }
 
   /** Notes that words stand on a side. */

@@ -196,4 +196,19 @@ class SeatCheckerTest {
     assertEquals(-1, over.governing().distanceMm(), EXACT);
     assertTrue(over.allowanceAtBestMm() > 20);
   }
+
+  @Test
+  void aHollowWhollyOutsideIsCautionedOfAndNoOther() {
+    Seat seat = Bench.seat(Bench.rectangle(20, 12), new Point(10, 6));
+    Outline away = Outline.of(Bench.rectangle(2, 2).stream().map(p -> p.moved(30, 0)).toList());
+    Outline across = Outline.of(Bench.rectangle(2, 2).stream().map(p -> p.moved(19, 0)).toList());
+    var odd = seats.check(Bench.ask(seat.withCavities(List.of(across, away)), Bench.round(6)));
+    assertEquals(
+        List.of(
+            "hollow 2 lies wholly outside the outline and changes nothing; check its corners, which"
+                + " are from the same datum as those of the flat"),
+        odd.cautions());
+    var plain = seats.check(Bench.ask(seat.withCavities(List.of(across)), Bench.round(6)));
+    assertEquals(List.of(), plain.cautions());
+  }
 }

@@ -58,7 +58,7 @@ final class CorrectionCard {
   private double head() throws IOException {
     Flow flow = new Flow(sheet, LEFT, 12, WIDTH, BOXES_TOP);
     flow.words(Style.REMARK, "Correction card. Seen from the face on which the head bears.");
-    flow.words(Style.TITLE, CardWords.begun(name));
+    flow.words(Style.TITLE, name);
     flow.gap(2);
     Marks mark = mark();
     mark.draw(sheet, new Point(LEFT, flow.y()), 6.5);

@@ -60,7 +60,7 @@ final class MarkingCard {
   private double head() throws IOException {
     Flow flow = new Flow(sheet, LEFT, 12, WIDTH, BOXES_TOP);
     flow.words(Style.REMARK, "Marking-out card. To be drilled from the far face.");
-    flow.words(Style.TITLE, CardWords.begun(mark.question().name()));
+    flow.words(Style.TITLE, mark.question().name());
     flow.words(
         new Style(12, false, Ink.BLACK),
         "Part " + mark.question().turn().words() + ". Corners keep their numbers.");

@@ -21,6 +21,11 @@ public final class SeatCardService implements SeatCards {
   private static final double BOXES_TOP = 252;
   private static final String CAUTION =
       "Caution. Guards on, work clamped, eyes covered, chuck key out; never a finger in the hole.";
+  private static final double GAP = 1;
+  private static final String LEGEND =
+      "Upright cross: where the hole should be.  Ring: best centre.  Toned: where it may be.  Thin"
+          + " spokes: how far it may be out each way.  Chain circle: what the head sweeps.";
+  private static final Style MIDDLE = new Style(9.8, false, Ink.BLACK);
   private static final Style LARGE = new Style(11.5, false, Ink.BLACK);
 
   @Override
@@ -53,14 +58,31 @@ public final class SeatCardService implements SeatCards {
         card.verdict().word());
     double top = drawing(card, first, sheet, head.y() + 9);
     Flow lines = new Flow(sheet, LEFT, top, WIDTH, BOXES_TOP - 2);
-    for (String line : card.lines()) {
-      if (lines.room(lines.heightMm(LARGE, line, 0))) {
-        lines.words(LARGE, line);
-        lines.gap(1.2);
-      }
-    }
+    lines(card.lines(), lines);
     boxes(sheet);
     new Flow(sheet, LEFT, BOXES_TOP + 18, WIDTH, PdfSheet.HEIGHT_MM).words(Style.TEXT, CAUTION);
+  }
+
+  /** Large as long as everything fits, for an arm's length; else as large as it must. */
+  private static void lines(List<String> all, Flow flow) throws IOException {
+    double largeMm = 0;
+    for (String line : all) {
+      largeMm += flow.heightMm(LARGE, line, 0) + GAP;
+    }
+    Style style = flow.room(largeMm) ? LARGE : MIDDLE;
+    int left = all.size();
+    for (String line : all) {
+      boolean last = left == 1;
+      double more = last ? 0 : flow.heightMm(Style.REMARK, "more", 0);
+      if (flow.room(flow.heightMm(style, line, 0) + more)) {
+        flow.words(style, line);
+        flow.gap(GAP);
+        left--;
+      } else {
+        flow.words(Style.REMARK, left + " lines more; the page and \"seat check\" tell them.");
+        return;
+      }
+    }
   }
 
   private static double drawing(Card card, LengthUnit first, PdfSheet sheet, double top)
@@ -71,7 +93,9 @@ public final class SeatCardService implements SeatCards {
     double below = top + DRAWING_HEIGHT + 5;
     sheet.text(Style.STRONG, new Point(LEFT, below), "Scale " + plotter.scaleWords());
     new CheckLine(sheet).draw(LEFT + 28, below, first);
-    return below + 5;
+    Flow legend = new Flow(sheet, LEFT, below + 1.5, WIDTH, BOXES_TOP);
+    legend.words(Style.REMARK, LEGEND);
+    return legend.y() + 2.5;
   }
 
   private static void boxes(PdfSheet sheet) throws IOException {

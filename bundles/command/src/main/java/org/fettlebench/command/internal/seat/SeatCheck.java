@@ -1,11 +1,9 @@
 package org.fettlebench.command.internal.seat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
@@ -13,17 +11,19 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Figures;
-import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
-import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.fits.Spanners;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.KitFiles;
+import org.fettlebench.kits.SeatFile;
+import org.fettlebench.paper.SeatCards;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -34,10 +34,6 @@ public final class SeatCheck implements Command {
   // The usual 19 holes in 20; common practice, no source.
   private static final double USUAL_CONFIDENCE = 0.95;
   private static final int BEARINGS = 16;
-  private static final int COMPASS = 8;
-  // Half an A4 sheet with its margins.
-  private static final double WIDTH_MM = 180;
-  private static final double HEIGHT_MM = 125;
   private static final Usage USAGE =
       Usage.of(
               "seat check",
@@ -48,14 +44,15 @@ public final class SeatCheck implements Command {
               "--spanner",
               "KIND",
               "room for a ring, open or socket spanner of the tables besides the head")
-          .option("--svg", "FILE", "write a drawing to scale there")
+          .option(SeatPapers.SVG, "FILE", "write a drawing to scale there")
+          .option(SeatPapers.CARD, "FILE", "write the card for the bench (PDF) there")
           .option(
               "--confidence", "P", "for more careful methods among the cures; 0.95 if not said");
 
   private final KitFiles files;
   private final Seats seats;
   private final HoleMethods methods;
-  private final SeatDrawings drawings;
+  private final SeatPapers papers;
   private final Spanners spanners;
   private final OtherHeads others;
 
@@ -65,12 +62,12 @@ public final class SeatCheck implements Command {
       @Reference KitFiles files,
       @Reference Seats seats,
       @Reference HoleMethods methods,
-      @Reference SeatDrawings drawings,
+      @Reference SeatPapers papers,
       @Reference SeatTrade trade) {
     this.files = files;
     this.seats = seats;
     this.methods = methods;
-    this.drawings = drawings;
+    this.papers = papers;
     this.spanners = trade.spanners();
     this.others = new OtherHeads(trade.threads(), trade.heads(), spanners);
   }
@@ -84,16 +81,6 @@ public final class SeatCheck implements Command {
     return call.operand("FILE").filter("-"::equals).isPresent()
         ? call.text("FILE")
         : files.text(call.file("FILE"));
-  }
-
-  private void writeDrawing(Call call, SeatAnswer answer) {
-    Path file = call.file("--svg");
-    String svg = SvgWriter.write(drawings.draw(answer, call.unit()), WIDTH_MM, HEIGHT_MM);
-    try {
-      Files.writeString(file, svg);
-    } catch (IOException e) {
-      throw new CommandException("the drawing cannot be written to " + file + ": " + e, e);
-    }
   }
 
   /** Returns the question with room for the spanner that is asked for, if one is. */
@@ -135,20 +122,31 @@ public final class SeatCheck implements Command {
 
   @Override
   public Reply run(Call call) {
-    SeatQuestion question =
-        spanner(call, files.readSeat(call.operand("FILE").orElseThrow(), text(call)));
+    SeatFile file = files.readSeatFile(call.operand("FILE").orElseThrow(), text(call));
+    SeatQuestion question = spanner(call, file.question());
     double confidence = call.number("--confidence", 0, Math.nextDown(1.0)).orElse(USUAL_CONFIDENCE);
     SeatAnswer answer = seats.check(question);
     List<SeatCure> cures =
         answer.verdict() == Verdict.CLEARS
             ? List.of()
             : seats.cures(answer, others.of(question.head()), methods.methods(), confidence);
-    if (call.option("--svg").isPresent()) {
-      writeDrawing(call, answer);
-    }
+    List<Reach> rose = seats.rose(question, SeatWords.DIRECTIONS);
+    SeatCards.Said said = new SeatCards.Said(chance(file, answer), rose, cures);
+    String written = papers.write(call, answer, said);
     return Reply.of(
         answer.verdict() == Verdict.FOULS,
-        SeatTexts.text(answer, cures, seats.rose(question, COMPASS), call.unit()),
+        SeatTexts.text(answer, cures, rose, call.unit()) + written,
         SeatTexts.data(answer, cures, seats.rose(question, BEARINGS)));
+  }
+
+  /** Returns the chance that a hole placed as the file says will do; empty when it does not say. */
+  private OptionalDouble chance(SeatFile file, SeatAnswer answer) {
+    return methods
+        .find(file.hole().method())
+        .map(
+            method ->
+                method.law().chanceWithin(answer.allowed(), answer.question().seat().intended()))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
   }
 }

@@ -13,6 +13,7 @@ import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.LengthUnit;
@@ -21,17 +22,6 @@ import org.fettlebench.measure.Point;
 /** An answered seat question in words and as data. */
 final class SeatTexts {
   private SeatTexts() {}
-
-  private static final String[] COMPASS = {
-    "right",
-    "right and away",
-    "away",
-    "left and away",
-    "left",
-    "left and near",
-    "near",
-    "right and near"
-  };
 
   static String text(SeatAnswer answer, List<SeatCure> cures, List<Reach> rose, LengthUnit unit) {
     SeatQuestion question = answer.question();
@@ -44,10 +34,12 @@ final class SeatTexts {
             .append('\n')
             .append(parts(question, unit))
             .append(figures(answer, unit).text())
-            .append(directions(rose, unit));
+            .append("\n  how far the hole may be out: ")
+            .append(SeatWords.directions(rose, unit));
     if (!question.head().caveat().isEmpty()) {
       text.append("\n  the head's sizes are less than certain: ").append(question.head().caveat());
     }
+    answer.cautions().forEach(caution -> text.append("\n  ").append(caution));
     if (!cures.isEmpty()) {
       text.append("\nCures, best first");
       for (SeatCure cure : cures) {
@@ -83,18 +75,6 @@ final class SeatTexts {
                     .append("; ")
                     .append(spanner.standing())
                     .append('\n'));
-    return text.toString();
-  }
-
-  private static String directions(List<Reach> rose, LengthUnit unit) {
-    StringBuilder text = new StringBuilder("\n  how far the hole may be out: ");
-    for (int i = 0; i < rose.size(); i++) {
-      String reach =
-          rose.get(i).allowanceMm().isPresent()
-              ? Figures.allowance(rose.get(i).allowanceMm().getAsDouble(), unit)
-              : "nowhere";
-      text.append(i > 0 ? ", " : "").append(COMPASS[i]).append(' ').append(reach);
-    }
     return text.toString();
   }
 
@@ -149,6 +129,7 @@ final class SeatTexts {
                         maybe(reach.allowanceMm()).map(Data::mm)))
             .toList());
     data.put("allowed", answer.allowed().stream().map(SeatTexts::region).toList());
+    data.put("cautions", answer.cautions());
     data.put("cures", cures.stream().map(SeatTexts::cure).toList());
     return data;
   }

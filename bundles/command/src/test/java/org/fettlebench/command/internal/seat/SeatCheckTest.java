@@ -1,13 +1,16 @@
 package org.fettlebench.command.internal.seat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.fettlebench.command.internal.AllCommands;
 import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
@@ -25,7 +28,7 @@ class SeatCheckTest {
               Providers.KIT_FILES,
               Providers.SEATS,
               Providers.METHODS,
-              Providers.DRAWINGS,
+              AllCommands.seatPapers(),
               new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
 
   private static String square(double sideMm, String head) {
@@ -108,6 +111,38 @@ class SeatCheckTest {
     Answer nowhere = session.type("seat", "check", "-", "--svg", folder + "/none/boss.svg");
     assertEquals(2, nowhere.status());
     assertEquals("", nowhere.out());
+  }
+
+  @Test
+  void writesTheCardAndSaysWhenNothingPrints() throws IOException {
+    session.piped(square(9.2, "thread = \"2 BA\"\nstyle = \"hexagon\""));
+    Path file = folder.resolve("boss.pdf");
+    Answer done = session.type("seat", "check", "-", "--card", file.toString());
+    assertTrue(done.out().endsWith("the card is in " + file + "\n"), done.out());
+    assertEquals("%PDF", Files.readString(file, StandardCharsets.ISO_8859_1).substring(0, 4));
+    Session bare =
+        new Session(
+            new SeatCheck(
+                Providers.KIT_FILES,
+                Providers.SEATS,
+                Providers.METHODS,
+                new SeatPapers(Providers.DRAWINGS),
+                new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
+    bare.piped(square(9.2, "thread = \"2 BA\"\nstyle = \"hexagon\""));
+    Path none = folder.resolve("none.pdf");
+    Answer missing = bare.type("seat", "check", "-", "--card", none.toString());
+    assertEquals(2, missing.status());
+    assertTrue(missing.err().contains("module list"), missing.err());
+    assertFalse(Files.exists(none));
+  }
+
+  @Test
+  void cautionsOfAHollowThatChangesNothing() {
+    session.piped(
+        square(12, "across-flats = \"8 mm\"")
+            .replace("[head]", "cavities = [[[30, 0], [31, 0], [31, 1]]]\n\n[head]"));
+    Answer answer = session.type("seat", "check", "-");
+    assertTrue(answer.out().contains("hollow 1 lies wholly outside"), answer.out() + answer.err());
   }
 
   @Test
