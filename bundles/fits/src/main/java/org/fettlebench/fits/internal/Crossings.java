@@ -49,12 +49,34 @@ final class Crossings {
   }
 
   static void refuse(String name, Outline outline) {
-    new Crossings(name, outline).sweep();
-    double area = Math.abs(Plan.areaMm2(outline.points()));
-    if (!(area > Tolerances.SMALLEST_MM * Tolerances.SMALLEST_MM)) {
+    if (!(widthMm(outline.points()) > Tolerances.SMALLEST_MM)) {
       throw new SeatException(
-          name + ": the corners lie on one line and enclose nothing; check corner 2 and corner 3");
+          name
+              + ": its "
+              + outline.corners().size()
+              + " corners lie on one line, from "
+              + SeatGuard.at(outline.points().get(0))
+              + ", and enclose nothing; give a corner that lies off it");
     }
+    new Crossings(name, outline).sweep();
+  }
+
+  /** Returns how far places stray to both sides of the line from the first to the farthest one. */
+  private static double widthMm(List<Point> points) {
+    Point first = points.get(0);
+    Point far = points.stream().max(Comparator.comparingDouble(first::distanceMm)).orElse(first);
+    double length = first.distanceMm(far);
+    double least = 0;
+    double most = 0;
+    for (Point each : points) {
+      double off =
+          ((far.xMm() - first.xMm()) * (each.yMm() - first.yMm())
+                  - (far.yMm() - first.yMm()) * (each.xMm() - first.xMm()))
+              / length;
+      least = Math.min(least, off);
+      most = Math.max(most, off);
+    }
+    return most - least;
   }
 
   /** Goes from left to right with the sides that reach so far, and looks at pairs of them. */

@@ -2,6 +2,7 @@ package org.fettlebench.kits.internal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fettlebench.kits.internal.FaultList.At;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
@@ -35,10 +36,14 @@ final class Points {
     return reading.faults().size() > before;
   }
 
-  private static String said(Object corner) {
-    return corner instanceof TomlArray pair
-        ? pair.get(0) + ", " + pair.get(1)
-        : Section.shown(corner);
+  private static String said(Object value) {
+    return value instanceof TomlArray list && !list.isEmpty()
+        ? list.toList().stream().map(Section::shown).collect(Collectors.joining(", "))
+        : Section.shown(value);
+  }
+
+  private static String figures(int count) {
+    return ": it has " + count + (count == 1 ? " figure" : " figures");
   }
 
   static Optional<Point> point(Reading reading, At at, Object value) {
@@ -47,8 +52,8 @@ final class Points {
           .faults()
           .add(
               at,
-              Section.shown(value),
-              "is no point",
+              said(value),
+              "is no point" + (value instanceof TomlArray list ? figures(list.size()) : ""),
               "A point is two lengths, x to the right and y away: [\"9 mm\", \"4 mm\"]");
       return Optional.empty();
     }

@@ -38,6 +38,10 @@ final class Reading {
     if (symbol.isPresent() && bare.isEmpty()) {
       head.fault("unit", "is no unit of length here", "Write unit = \"mm\" or unit = \"in\"");
     }
+    if (head.has("unit") && bare.isEmpty()) {
+      // The file is refused; what else is wrong with it shows in any unit.
+      bare = Optional.of(LengthUnit.MILLIMETRE);
+    }
   }
 
   Optional<Length> length(At at, String name, Object value) {

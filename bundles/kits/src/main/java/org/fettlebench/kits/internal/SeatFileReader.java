@@ -166,7 +166,11 @@ final class SeatFileReader {
     Optional<Length> flats = head.positive("across-flats");
     Optional<Length> corners = head.positive("across-corners");
     Optional<Length> height = head.positive("height");
-    if (flats.isEmpty() && corners.isEmpty()) {
+    boolean said = head.has("across-flats") || head.has("across-corners");
+    if (said && flats.isEmpty() && corners.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!said) {
       head.reading()
           .faults()
           .addMissing(

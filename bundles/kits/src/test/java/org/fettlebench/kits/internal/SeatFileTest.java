@@ -111,6 +111,24 @@ class SeatFileTest {
     assertTrue(said.startsWith(told), said);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "across-flats = 8, across-flats = -8, 7:1 across-flats must be above 0 mm",
+    "across-flats = 8, across-flats = nan, 7:1 across-flats is no finite number",
+    "across-flats = 8, across-corners = 0, 7:1 across-corners must be above 0 mm",
+    "unit = §mm§, unit = §cm§, 3:1 is no unit of length here",
+    "unit = §mm§, unit = 25.4, '3:1 unit must be a text, not a number'",
+    "'[20, 12],', '[20, 12, 3],', 4:29 is no point: it has 3 figures",
+    "'[20, 12],', '[20],', 4:29 is no point: it has 1 figure",
+    "'[20, 12],', '[],', 4:29 is no point: it has 0 figures",
+  })
+  void oneSlipIsOneFault(String right, String slip, String told) {
+    String good = SEAT + "[head]\nacross-flats = 8\n" + HOLE;
+    String text = good.replace(right.replace('§', '"'), slip.replace('§', '"'));
+    assertEquals(8, Bench.FILES.readSeat("a", good).head().acrossFlatsMm().orElseThrow());
+    assertEquals(List.of(told), faults(text));
+  }
+
   private static final String WHOLE =
       """
       [seat]
