@@ -2,7 +2,6 @@ package org.fettlebench.fits;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Standing;
 
@@ -80,13 +79,18 @@ public record HoleMethod(
         + ", "
         + share
         + " % of holes"
-        + standing().map(words -> " (" + words + ")").orElse("");
+        + (measured() || source.doubt().isPresent() ? " (" + standing() + ")" : "");
   }
 
-  /** What was measured hole by hole is told with the number of holes. */
-  private Optional<String> standing() {
-    boolean measured =
-        source.standing() == Standing.MEASURED && source.citation().startsWith("measured by ");
-    return measured ? Optional.of(source.citation()) : source.doubt();
+  /**
+   * Returns how far its figures can be trusted, in words: whose holes were measured and how many,
+   * else the standing of the table's figure.
+   */
+  public String standing() {
+    return measured() ? source.citation() : source.standing().words();
+  }
+
+  private boolean measured() {
+    return source.standing() == Standing.MEASURED && source.citation().startsWith("measured by ");
   }
 }

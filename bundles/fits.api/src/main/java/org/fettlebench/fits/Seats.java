@@ -35,14 +35,4 @@ public interface Seats {
    */
   List<SeatCure> cures(
       SeatAnswer answer, List<SeatedHead> otherHeads, List<HoleMethod> methods, double confidence);
-
-  /**
-   * Returns what looks like a slip of the pen though it can be: hollows that lie wholly off the
-   * flat, and so count for nothing.
-   *
-   * @return sentences for people; none when nothing is odd
-   */
-  default List<String> cautions(Seat seat) {
-    return List.of();
-  }
 }

@@ -1,6 +1,8 @@
 package org.fettlebench.kits;
 
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.measure.LengthUnit;
 import org.osgi.annotation.versioning.ProviderType;
@@ -61,6 +63,15 @@ public interface KitFiles {
    * @throws FaultyFileException with every fault of the file
    */
   PatternFile readPattern(String file, String text);
+
+  /**
+   * Reads a pattern file, its ways of placing holes as they are known now.
+   *
+   * @param asKnown turns a way of the tables into what is known of it, such as what the club
+   *     measured
+   * @throws FaultyFileException with every fault of the file
+   */
+  PatternFile readPattern(String file, String text, UnaryOperator<HoleMethod> asKnown);
 
   /**
    * Reads a casting file: a rough casting as measured, and what is to be finished out of it.

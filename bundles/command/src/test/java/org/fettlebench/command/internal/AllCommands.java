@@ -5,6 +5,7 @@ import static org.mockito.Mockito.when;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.internal.casting.CastingPlace;
@@ -35,6 +36,7 @@ import org.fettlebench.command.internal.method.MethodMeasure;
 import org.fettlebench.command.internal.method.MethodShow;
 import org.fettlebench.command.internal.method.MethodStrike;
 import org.fettlebench.command.internal.method.MethodTakeIn;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.command.internal.pattern.PatternChance;
 import org.fettlebench.command.internal.pattern.PatternDrill;
 import org.fettlebench.command.internal.pattern.PatternFitCommand;
@@ -85,7 +87,8 @@ public final class AllCommands {
     Modules modules = mock(Modules.class);
     when(modules.folder()).thenReturn(folder.resolve("modules"));
     when(modules.installed()).thenReturn(List.of());
-    Bench bench = bench(club.stock());
+    Placings placings = new Placings(Providers.CLUB_METHODS, club.errors());
+    Bench bench = bench(club.stock(), club.errors());
     PlacePapers papers = placePapers();
     return new Command[] {
       new CastingPlace(Providers.KIT_FILES, Providers.CASTINGS, Providers.CASTING_DRAWINGS),
@@ -113,8 +116,9 @@ public final class AllCommands {
       new JointZone(Providers.THREADS),
       new JointEdge(Providers.THREADS, Providers.EDGE_RULES),
       new JointLength(Providers.THREADS, Providers.HEADS, club.stock()),
-      new PatternChance(Providers.KIT_FILES, Providers.PATTERNS, Providers.METHODS),
-      new PatternDrill(Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock()),
+      new PatternChance(Providers.KIT_FILES, Providers.PATTERNS, placings),
+      new PatternDrill(
+          Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock(), placings),
       new PatternFitCommand(Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
       new DrillNear(Providers.DRILLS, club.stock()),
       new DrillShow(Providers.DRILLS, club.stock()),
@@ -138,15 +142,10 @@ public final class AllCommands {
       new SeatCheck(
           Providers.KIT_FILES,
           Providers.SEATS,
-          Providers.METHODS,
+          placings,
           seatPapers(),
           new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
-      new SeatChance(
-          Providers.KIT_FILES,
-          Providers.SEATS,
-          Providers.CLUB_METHODS,
-          Providers.CHANCES,
-          club.errors()),
+      new SeatChance(Providers.KIT_FILES, Providers.SEATS, placings, Providers.CHANCES),
       new MethodList(Providers.CLUB_METHODS, club.errors()),
       new MethodShow(Providers.CLUB_METHODS, club.errors()),
       new MethodMeasure(Providers.METHODS, Providers.CLUB_METHODS, club.errors()),
@@ -184,10 +183,10 @@ public final class AllCommands {
   }
 
   /** Returns what the commands about a hole's place need, for a stock. */
-  public static Bench bench(Stock stock) {
+  public static Bench bench(Stock stock, MeasuredErrors errors) {
     return new Bench(
         Providers.KIT_FILES,
-        Providers.METHODS,
+        new Placings(Providers.CLUB_METHODS, errors),
         Providers.DRILLS,
         stock,
         Providers.THREADS,

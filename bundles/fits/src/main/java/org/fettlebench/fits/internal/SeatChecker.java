@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Reach;
-import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatException;
@@ -65,11 +64,6 @@ public final class SeatChecker implements Seats {
   public List<SeatCure> cures(
       SeatAnswer answer, List<SeatedHead> otherHeads, List<HoleMethod> methods, double confidence) {
     return new SeatCurer(this::check, answer).find(otherHeads, methods, confidence);
-  }
-
-  @Override
-  public List<String> cautions(Seat seat) {
-    return Strays.of(seat);
   }
 
   /** Takes away the dust of rounding about nought, which would turn a verdict. */

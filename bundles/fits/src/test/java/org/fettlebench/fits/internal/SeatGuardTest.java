@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
@@ -64,39 +62,6 @@ class SeatGuardTest {
             + " corner that lies off it";
     assertEquals(said.formatted(3), refusal(Bench.corners(0, 0, 10, 0, 20, 0)));
     assertEquals(said.formatted(4), refusal(Bench.corners(0, 0, 9, 3, 3, 1, 6, 2)));
-  }
-
-  @Test
-  void aHollowOffTheFlatIsOdd() {
-    Seat seat = Bench.seat(Bench.rectangle(10, 10), MIDDLE);
-    Outline off = Outline.of(Bench.corners(20, 20, 22, 20, 21, 22));
-    Outline across = Outline.of(Bench.corners(8, 8, 12, 8, 12, 12, 8, 12));
-
-    assertEquals(List.of(), seats.cautions(withHollows(seat, across)));
-    assertEquals(
-        List.of(
-            "hollow 2, with a corner at x 20 mm, y 20 mm, lies wholly off the flat; check its"
-                + " places, which are from the same datum as the outline"),
-        seats.cautions(withHollows(seat, across, off)));
-  }
-
-  private static Seat withHollows(Seat seat, Outline... hollows) {
-    return new Seat(
-        seat.name(),
-        seat.outline(),
-        Optional.of(Outline.of(Bench.corners(-1, -1, 12, -1, 11, 11))),
-        seat.walls(),
-        List.of(hollows),
-        seat.neighbours(),
-        seat.intended(),
-        0);
-  }
-
-  @Test
-  void hugeCornerIsNamedWithItsRange() {
-    assertEquals(
-        "outline, corner 2, x 1000000 mm is outside -100000 mm to 100000 mm",
-        refusal(Bench.corners(0, 0, 1e6, 0, 0, 10)));
   }
 
   @ParameterizedTest

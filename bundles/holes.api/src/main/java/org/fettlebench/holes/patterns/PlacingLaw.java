@@ -19,8 +19,7 @@ public record PlacingLaw(Optional<PositionLaw> law, String means) {
   /** Returns the law of a way of placing holes. */
   public static PlacingLaw of(HoleMethod method) {
     return new PlacingLaw(
-        Optional.of(method.law()),
-        method.title() + " (" + method.source().standing().words() + ")");
+        Optional.of(method.law()), method.title() + " (" + method.standing() + ")");
   }
 
   /** Returns a normal error, the same along x and y, by its standard deviation per axis. */

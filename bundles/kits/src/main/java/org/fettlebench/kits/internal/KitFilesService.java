@@ -3,7 +3,9 @@ package org.fettlebench.kits.internal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.fettlebench.fasteners.Heads;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Seats;
@@ -74,7 +76,12 @@ public class KitFilesService implements KitFiles {
 
   @Override
   public PatternFile readPattern(String file, String text) {
-    return read(file, text, new PatternFileReader(trade)::read);
+    return readPattern(file, text, UnaryOperator.identity());
+  }
+
+  @Override
+  public PatternFile readPattern(String file, String text, UnaryOperator<HoleMethod> asKnown) {
+    return read(file, text, new PatternFileReader(trade, asKnown)::read);
   }
 
   @Override

@@ -2,6 +2,8 @@ package org.fettlebench.kits.internal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.holes.patterns.HolePattern;
 import org.fettlebench.kits.PatternFile;
 import org.fettlebench.measure.Length;
@@ -15,9 +17,9 @@ final class PatternFileReader {
   private final Trade trade;
   private final PatternPartReader parts;
 
-  PatternFileReader(Trade trade) {
+  PatternFileReader(Trade trade, UnaryOperator<HoleMethod> asKnown) {
     this.trade = trade;
-    this.parts = new PatternPartReader(trade);
+    this.parts = new PatternPartReader(trade, asKnown);
   }
 
   /** Returns what the file says; empty when faults were added. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.holes.patterns.HolePattern;
@@ -22,9 +23,11 @@ final class PatternPartReader {
   private static final List<String> SIDES = List.of("above", "below");
 
   private final Trade trade;
+  private final UnaryOperator<HoleMethod> asKnown;
 
-  PatternPartReader(Trade trade) {
+  PatternPartReader(Trade trade, UnaryOperator<HoleMethod> asKnown) {
     this.trade = trade;
+    this.asKnown = asKnown;
   }
 
   Optional<PatternFile.Part> read(Section section, Optional<HolePattern> wanted) {
@@ -87,7 +90,7 @@ final class PatternPartReader {
                   .map(HoleMethod::id)
                   .collect(Collectors.joining(", ")));
     }
-    return method.map(PlacingLaw::of);
+    return method.map(asKnown).map(PlacingLaw::of);
   }
 
   private static List<Hole> measured(Section section, boolean tapped, Optional<Length> hole) {

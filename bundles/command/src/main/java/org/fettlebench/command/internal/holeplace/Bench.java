@@ -9,16 +9,16 @@ import org.fettlebench.club.Goods;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.Call;
-import org.fettlebench.command.CommandException;
 import org.fettlebench.command.internal.hole.DrillWords;
 import org.fettlebench.command.internal.hole.HeldDrills;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.command.internal.seat.OtherHeads;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethod;
-import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanners;
+import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.holes.correct.Cutter;
 import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.kits.KitFiles;
@@ -46,7 +46,7 @@ public final class Bench {
           "(?i)(?=.*\\bfile\\b)(?=.*\\b(round|rat-tail|needle)\\b).*?([\\d./ ]+(mm|in)).*");
 
   private final KitFiles files;
-  private final HoleMethods methods;
+  private final Placings placings;
   private final Drills drills;
   private final Stock stock;
   private final OtherHeads others;
@@ -55,14 +55,14 @@ public final class Bench {
   @Activate
   public Bench(
       @Reference KitFiles files,
-      @Reference HoleMethods methods,
+      @Reference Placings placings,
       @Reference Drills drills,
       @Reference Stock stock,
       @Reference Threads threads,
       @Reference Heads heads,
       @Reference Spanners spanners) {
     this.files = files;
-    this.methods = methods;
+    this.placings = placings;
     this.drills = drills;
     this.stock = stock;
     this.others = new OtherHeads(threads, heads, spanners);
@@ -135,30 +135,20 @@ public final class Bench {
     return call.number(CONFIDENCE, 0, Math.nextDown(1.0)).orElse(usual);
   }
 
-  ExpectedError expected(String method, double confidence) {
-    HoleMethod found =
-        methods
-            .find(method)
-            .orElseThrow(
-                () ->
-                    new CommandException(
-                        "\""
-                            + method
-                            + "\" is no way of placing a hole; known are "
-                            + String.join(
-                                ", ", methods.methods().stream().map(HoleMethod::id).toList())));
-    return expected(found, confidence);
+  /** Returns what is known of a way of placing a hole, for whom the call asks. */
+  MethodEstimate method(Call call, String id) {
+    return placings.one(call, id);
   }
 
-  List<ExpectedError> methods(double confidence) {
-    return methods.methods().stream().map(method -> expected(method, confidence)).toList();
+  List<ExpectedError> methods(Call call, double confidence) {
+    return placings.now(call).stream().map(method -> expected(method, confidence)).toList();
   }
 
-  private static ExpectedError expected(HoleMethod method, double confidence) {
+  static ExpectedError expected(HoleMethod method, double confidence) {
     return new ExpectedError(
         method.title().toLowerCase(Locale.ROOT),
         method.errorRadiusMm(confidence),
-        percent(confidence) + " of holes; " + method.source().standing().words());
+        percent(confidence) + " of holes; " + method.standing());
   }
 
   static String percent(double confidence) {

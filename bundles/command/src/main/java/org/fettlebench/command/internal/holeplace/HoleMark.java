@@ -15,11 +15,14 @@ import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.PaperFile;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.Verdict;
+import org.fettlebench.holes.chance.MethodEstimate;
+import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.holes.otherface.FaceMark;
 import org.fettlebench.holes.otherface.FaceMark.EdgeDistance;
 import org.fettlebench.holes.otherface.MarkQuestion;
@@ -38,28 +41,33 @@ import org.osgi.service.component.annotations.Reference;
 @Component(property = Commands.WORDS + "=hole mark")
 public final class HoleMark implements Command {
   private static final Usage USAGE =
-      Usage.of(
-              "hole mark",
-              "Says where to mark the far face for a hole that must come out right on the seat.",
-              "hole mark lug.seat.toml --turn sideways --depth \"12 mm\"")
-          .needs(Bench.FILE, "a seat file with an underside; - for piped in")
-          .option(
-              "--turn",
-              "WAY",
-              "how you turn the part over: sideways (as a page of a book) or endways (as a sheet of a notepad)")
-          .option("--depth", "LENGTH", "from face to face")
-          .option(
-              "--wander",
-              "LENGTH",
-              "how far the drill may wander over the depth; not counted if not said")
-          .option("--drill", "SIZE", "the drill that comes out; of the seat file if not said")
-          .option("--method", "ID", "how the mark is placed; of the seat file if not said")
-          .option(
-              Bench.CONFIDENCE, "P", "chance asked that it lands so; of the seat file if not said")
-          .option(
-              "--edges", "N,N", "two edges to mark from, n being the one from corner n to the next")
-          .option(PlacePapers.SVG, "FILE", "write the far face to scale there")
-          .option(PlacePapers.CARD, "FILE", "write the marking-out card (PDF) there");
+      Placings.options(
+          Usage.of(
+                  "hole mark",
+                  "Says where to mark the far face for a hole that must come out right on the seat.",
+                  "hole mark lug.seat.toml --turn sideways --depth \"12 mm\"")
+              .needs(Bench.FILE, "a seat file with an underside; - for piped in")
+              .option(
+                  "--turn",
+                  "WAY",
+                  "how you turn the part over: sideways (as a page of a book) or endways (as a sheet of a notepad)")
+              .option("--depth", "LENGTH", "from face to face")
+              .option(
+                  "--wander",
+                  "LENGTH",
+                  "how far the drill may wander over the depth; not counted if not said")
+              .option("--drill", "SIZE", "the drill that comes out; of the seat file if not said")
+              .option("--method", "ID", "how the mark is placed; of the seat file if not said")
+              .option(
+                  Bench.CONFIDENCE,
+                  "P",
+                  "chance asked that it lands so; of the seat file if not said")
+              .option(
+                  "--edges",
+                  "N,N",
+                  "two edges to mark from, n being the one from corner n to the next")
+              .option(PlacePapers.SVG, "FILE", "write the far face to scale there")
+              .option(PlacePapers.CARD, "FILE", "write the marking-out card (PDF) there"));
 
   private final Bench bench;
   private final OtherFaces faces;
@@ -82,7 +90,9 @@ public final class HoleMark implements Command {
   @Override
   public Reply run(Call call) {
     SeatFile file = bench.seat(call, Bench.FILE);
-    FaceMark mark = faces.mark(question(call, file));
+    MethodEstimate method =
+        bench.method(call, call.option("--method").orElse(file.hole().method()));
+    FaceMark mark = faces.mark(question(call, file, method));
     if (call.option(PlacePapers.SVG).isPresent()) {
       PaperFile.write(
           call.file(PlacePapers.SVG),
@@ -92,10 +102,10 @@ public final class HoleMark implements Command {
     String written = papers.marking(call, mark).map(line -> "\n" + line).orElse("");
     boolean wanting =
         mark.metalMm() < 0 || mark.above().filter(s -> s.verdict() == Verdict.FOULS).isPresent();
-    return Reply.of(wanting, text(mark, call.unit()) + written, data(mark));
+    return Reply.of(wanting, text(mark, method, call.unit()) + written, data(mark, method));
   }
 
-  private MarkQuestion question(Call call, SeatFile file) {
+  private MarkQuestion question(Call call, SeatFile file, MethodEstimate method) {
     SeatQuestion question = file.question();
     Seat seat = question.seat();
     Outline far =
@@ -111,14 +121,14 @@ public final class HoleMark implements Command {
     return new MarkQuestion(
         seat.name(),
         seat.intended(),
-        hole(call, file, confidence),
+        hole(call, file, Bench.expected(method.now(), confidence)),
         new MarkQuestion.Faces(seat.outline(), far),
         turn(call),
         edges(call),
         Optional.of(question));
   }
 
-  private MarkQuestion.Hole hole(Call call, SeatFile file, double confidence) {
+  private MarkQuestion.Hole hole(Call call, SeatFile file, ExpectedError marking) {
     double depth =
         call.length("--depth")
             .filter(Length::isPositive)
@@ -135,7 +145,7 @@ public final class HoleMark implements Command {
     return new MarkQuestion.Hole(
         drill,
         depth,
-        bench.expected(call.option("--method").orElse(file.hole().method()), confidence),
+        marking,
         wander.map(Length::millimetres).orElse(0.0) / depth,
         wander.isPresent() ? "as said" : "not counted, since none was said");
   }
@@ -169,9 +179,8 @@ public final class HoleMark implements Command {
     return edges;
   }
 
-  private static String text(FaceMark mark, LengthUnit unit) {
+  private static String text(FaceMark mark, MethodEstimate method, LengthUnit unit) {
     MarkQuestion question = mark.question();
-    MarkQuestion.Hole hole = question.hole();
     StringBuilder text =
         new StringBuilder(question.name())
             .append(": mark the far face, the part ")
@@ -179,13 +188,14 @@ public final class HoleMark implements Command {
             .append("\nSquare from two edges, as you see that face\n");
     Columns pair = new Columns().indent(2);
     mark.pair().forEach(d -> pair.row(d.name(), Figures.size(d.distanceMm(), unit)));
-    text.append(pair.text()).append('\n').append(figures(mark, hole, unit).text());
+    text.append(pair.text()).append('\n').append(figures(mark, method, unit).text());
     mark.cautions()
         .forEach(caution -> text.append("\n  - ").append(LengthFormat.turned(caution, unit)));
     return text.append('\n').append(Cautions.DRILLING).toString();
   }
 
-  private static Columns figures(FaceMark mark, MarkQuestion.Hole hole, LengthUnit unit) {
+  private static Columns figures(FaceMark mark, MethodEstimate method, LengthUnit unit) {
+    MarkQuestion.Hole hole = mark.question().hole();
     Columns columns =
         new Columns()
             .indent(2)
@@ -197,17 +207,18 @@ public final class HoleMark implements Command {
                     + ", "
                     + hole.marking().title()
                     + ", "
-                    + hole.marking().means())
-            .row(
-                "wander of the drill",
-                Figures.allowance(hole.wanderMm(), unit)
-                    + " over "
-                    + Figures.size(hole.depthMm(), unit)
-                    + ", "
-                    + hole.leadMeans())
-            .row(
-                "error to be expected above",
-                Figures.allowance(hole.errorAboveMm(), unit) + ", radius, both added");
+                    + hole.marking().means());
+    Placings.spread(columns, method, unit)
+        .row(
+            "wander of the drill",
+            Figures.allowance(hole.wanderMm(), unit)
+                + " over "
+                + Figures.size(hole.depthMm(), unit)
+                + ", "
+                + hole.leadMeans())
+        .row(
+            "error to be expected above",
+            Figures.allowance(hole.errorAboveMm(), unit) + ", radius, both added");
     mark.above().ifPresent(seat -> columns.row("head above", PlaceData.seat(seat, unit)));
     return columns;
   }
@@ -220,7 +231,7 @@ public final class HoleMark implements Command {
         + (at.yMm() < 0 ? " towards you" : " away from you");
   }
 
-  private static Map<String, Object> data(FaceMark mark) {
+  private static Map<String, Object> data(FaceMark mark, MethodEstimate method) {
     MarkQuestion.Hole hole = mark.question().hole();
     return Data.of(
         "seat", mark.question().name(),
@@ -233,6 +244,7 @@ public final class HoleMark implements Command {
         "drillDiameterMm", Data.mm(hole.diameterMm()),
         "depthMm", Data.mm(hole.depthMm()),
         "marking", PlaceData.error(hole.marking()),
+        "method", Placings.data(method),
         "wanderMm", Data.mm(hole.wanderMm()),
         "wanderMeans", hole.leadMeans(),
         "errorAboveMm", Data.mm(hole.errorAboveMm()),

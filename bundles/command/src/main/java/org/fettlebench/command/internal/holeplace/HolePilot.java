@@ -11,6 +11,8 @@ import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.method.Placings;
+import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.holes.correct.Cutter;
 import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.holes.correct.PilotAnswer;
@@ -29,19 +31,20 @@ import org.osgi.service.component.annotations.Reference;
 public final class HolePilot implements Command {
   private static final int MOST_RUNGS = 8;
   private static final Usage USAGE =
-      Usage.of(
-              "hole pilot",
-              "Chooses a pilot drill small enough that a hole that lands wrong can still be cured.",
-              "hole pilot 1/4 --method scribe-and-dot")
-          .mayMany("SIZE", "finished hole: a length or a drill; of the seat file if not said")
-          .option("--seat", "FILE", "a seat file that says size, method and confidence")
-          .option("--method", "ID", "how the hole is placed, such as scribe-and-dot")
-          .option(Bench.CONFIDENCE, "P", "chance asked that it lands so; 0.95 if not said")
-          .option(
-              Habits.CLEAN_UP,
-              "LENGTH",
-              "metal left per side for the last drill; 0.1 mm if not said")
-          .flag("--catalogue", "all drills of the catalogue, not only those at hand");
+      Placings.options(
+          Usage.of(
+                  "hole pilot",
+                  "Chooses a pilot drill small enough that a hole that lands wrong can still be cured.",
+                  "hole pilot 1/4 --method scribe-and-dot")
+              .mayMany("SIZE", "finished hole: a length or a drill; of the seat file if not said")
+              .option("--seat", "FILE", "a seat file that says size, method and confidence")
+              .option("--method", "ID", "how the hole is placed, such as scribe-and-dot")
+              .option(Bench.CONFIDENCE, "P", "chance asked that it lands so; 0.95 if not said")
+              .option(
+                  Habits.CLEAN_UP,
+                  "LENGTH",
+                  "metal left per side for the last drill; 0.1 mm if not said")
+              .flag("--catalogue", "all drills of the catalogue, not only those at hand"));
 
   private final Bench bench;
   private final Pilots pilots;
@@ -71,16 +74,18 @@ public final class HolePilot implements Command {
                     new CommandException(
                         "nothing says how the hole is placed; add --method, such as"
                             + " scribe-and-dot, or --seat FILE"));
+    MethodEstimate estimate = bench.method(call, method);
     PilotAnswer answer =
         pilots.choose(
             new PilotQuestion(
                 finish(call, seat),
                 Habits.cleanUp(call),
-                bench.expected(method, confidence),
+                Bench.expected(estimate.now(), confidence),
                 call.on("--catalogue") ? bench.catalogue() : bench.heldDrills(),
                 bench.catalogue(),
-                bench.methods(confidence)));
-    return Reply.of(answer.choice().isEmpty(), text(answer, call.unit()), data(answer));
+                bench.methods(call, confidence)));
+    return Reply.of(
+        answer.choice().isEmpty(), text(answer, estimate, call.unit()), data(answer, estimate));
   }
 
   private double finish(Call call, Optional<SeatFile> seat) {
@@ -94,10 +99,10 @@ public final class HolePilot implements Command {
                     "nothing says how large the hole shall be; give its size, or --seat FILE"));
   }
 
-  private static String text(PilotAnswer answer, LengthUnit unit) {
+  private static String text(PilotAnswer answer, MethodEstimate estimate, LengthUnit unit) {
     PilotQuestion question = answer.question();
     StringBuilder text = new StringBuilder(head(answer, unit)).append('\n');
-    text.append(figures(question, unit).text());
+    text.append(figures(question, estimate, unit).text());
     if (answer.ladder().isEmpty()) {
       text.append("\nNo drill below that size is at hand; \"stock receive\" puts drills in");
     } else {
@@ -124,17 +129,17 @@ public final class HolePilot implements Command {
         .orElse("No pilot at hand will do for a hole of " + finish);
   }
 
-  private static Columns figures(PilotQuestion question, LengthUnit unit) {
+  private static Columns figures(PilotQuestion question, MethodEstimate estimate, LengthUnit unit) {
     ExpectedError expected = question.expected();
-    return new Columns()
-        .indent(2)
-        .row(
-            "error to be expected",
-            Figures.allowance(expected.radiusMm(), unit)
-                + ", "
-                + expected.title()
-                + ", "
-                + expected.means())
+    Columns columns = new Columns().indent(2);
+    columns.row(
+        "error to be expected",
+        Figures.allowance(expected.radiusMm(), unit)
+            + ", "
+            + expected.title()
+            + ", "
+            + expected.means());
+    return Placings.spread(columns, estimate, unit)
         .row(
             "left per side for the last drill",
             Figures.allowance(question.cleanUp().perSideMm(), unit)
@@ -157,11 +162,12 @@ public final class HolePilot implements Command {
     return columns;
   }
 
-  private static Object data(PilotAnswer answer) {
+  private static Object data(PilotAnswer answer, MethodEstimate estimate) {
     PilotQuestion question = answer.question();
     return Data.of(
         "finishDiameterMm", Data.mm(question.finishDiameterMm()),
         "expected", PlaceData.error(question.expected()),
+        "method", Placings.data(estimate),
         "cleanUpPerSideMm", Data.mm(question.cleanUp().perSideMm()),
         "cleanUpMeans", question.cleanUp().means(),
         "pilot", answer.choice().map(HolePilot::rung),

@@ -3,7 +3,6 @@ package org.fettlebench.command.internal.pattern;
 import java.util.Map;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
-import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
@@ -12,8 +11,7 @@ import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
-import org.fettlebench.fits.HoleMethod;
-import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.patterns.PatternQuestion;
 import org.fettlebench.holes.patterns.Patterns;
 import org.fettlebench.holes.patterns.PlacingLaw;
@@ -41,15 +39,15 @@ public final class PatternChance implements Command {
 
   private final KitFiles files;
   private final Patterns patterns;
-  private final HoleMethods methods;
+  private final Placings placings;
 
   /** Made by the framework. */
   @Activate
   public PatternChance(
-      @Reference KitFiles files, @Reference Patterns patterns, @Reference HoleMethods methods) {
+      @Reference KitFiles files, @Reference Patterns patterns, @Reference Placings placings) {
     this.files = files;
     this.patterns = patterns;
-    this.methods = methods;
+    this.placings = placings;
   }
 
   @Override
@@ -59,7 +57,7 @@ public final class PatternChance implements Command {
 
   @Override
   public Reply run(Call call) {
-    PatternFile file = PatternSheet.read(files, call);
+    PatternFile file = PatternSheet.read(files, call, placings);
     PatternQuestion question =
         Refusals.ask(() -> file.question(PatternSheet.trials(call), PatternSheet.seed(call)));
     double asked = PatternSheet.asked(call);
@@ -77,18 +75,8 @@ public final class PatternChance implements Command {
   private record Asked(double chance, PlacingLaw spot, LengthUnit unit) {}
 
   private PlacingLaw spotting(Call call) {
-    String id = call.option("--spotting").orElse("spot-through");
-    return methods
-        .find(id)
-        .map(PlacingLaw::of)
-        .orElseThrow(
-            () ->
-                new CommandException(
-                    "\""
-                        + id
-                        + "\" is no known way of placing a hole; known are "
-                        + String.join(
-                            ", ", methods.methods().stream().map(HoleMethod::id).toList())));
+    return PlacingLaw.of(
+        placings.one(call, call.option("--spotting").orElse("spot-through")).now());
   }
 
   private static String text(

@@ -17,6 +17,7 @@ import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
 import org.fettlebench.command.internal.hole.HeldDrills;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.patterns.PatternQuestion;
 import org.fettlebench.holes.patterns.Patterns;
@@ -54,6 +55,7 @@ public final class PatternDrill implements Command {
   private final Patterns patterns;
   private final Drills drills;
   private final Stock stock;
+  private final Placings placings;
 
   /** Made by the framework. */
   @Activate
@@ -61,11 +63,13 @@ public final class PatternDrill implements Command {
       @Reference KitFiles files,
       @Reference Patterns patterns,
       @Reference Drills drills,
-      @Reference Stock stock) {
+      @Reference Stock stock,
+      @Reference Placings placings) {
     this.files = files;
     this.patterns = patterns;
     this.drills = drills;
     this.stock = stock;
+    this.placings = placings;
   }
 
   @Override
@@ -91,7 +95,7 @@ public final class PatternDrill implements Command {
     if (call.on("--held") && call.on("--catalogue")) {
       throw new CommandException("say --held or --catalogue, not both");
     }
-    PatternFile file = PatternSheet.read(files, call);
+    PatternFile file = PatternSheet.read(files, call, placings);
     PatternQuestion question =
         Refusals.ask(() -> file.holeQuestion(PatternSheet.trials(call), PatternSheet.seed(call)));
     Found found = find(file, question, call);

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Data;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.patterns.PatternPart;
 import org.fettlebench.holes.patterns.PatternQuestion;
@@ -25,15 +26,23 @@ final class PatternSheet {
   private PatternSheet() {}
 
   static PatternFile read(KitFiles files, Call call) {
-    String text =
-        call.operand("FILE").filter("-"::equals).isPresent()
-            ? call.text("FILE")
-            : files.text(call.file("FILE"));
-    return files.readPattern(call.operand("FILE").orElseThrow(), text);
+    return files.readPattern(call.operand("FILE").orElseThrow(), text(files, call));
+  }
+
+  /** Reads the file with its ways of placing holes as the club has measured them. */
+  static PatternFile read(KitFiles files, Call call, Placings placings) {
+    return files.readPattern(
+        call.operand("FILE").orElseThrow(), text(files, call), placings.asKnown(call));
+  }
+
+  private static String text(KitFiles files, Call call) {
+    return call.operand("FILE").filter("-"::equals).isPresent()
+        ? call.text("FILE")
+        : files.text(call.file("FILE"));
   }
 
   static Usage simulated(Usage usage) {
-    return usage
+    return Placings.options(usage)
         .option("--trials", "N", "pairs of parts to simulate, 100 to 10000000; 20000 if not said")
         .option("--seed", "N", "of the simulation; the same gives the same; 1 if not said");
   }

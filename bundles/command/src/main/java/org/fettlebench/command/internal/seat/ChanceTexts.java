@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.Footnotes;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.chance.MethodChance;
@@ -37,11 +38,13 @@ final class ChanceTexts {
       List<Chance> thrown) {
 
     String text(LengthUnit unit) {
+      Footnotes sources = new Footnotes();
       return answer.question().seat().name()
           + ", "
           + answer.question().head().title()
           + ": chance that the hole lands where the head sits\n"
-          + columns(unit).text()
+          + columns(sources, unit).text()
+          + sources.text()
           + "\n"
           + where(unit)
           + "\n"
@@ -49,7 +52,7 @@ final class ChanceTexts {
           + caveat();
     }
 
-    private Columns columns(LengthUnit unit) {
+    private Columns columns(Footnotes sources, LengthUnit unit) {
       Columns columns =
           new Columns()
               .indent(2)
@@ -67,7 +70,7 @@ final class ChanceTexts {
                 + (thrown.isEmpty() ? "" : ", simulated " + simulated(thrown.get(i))),
             each.atBest().percent(),
             Figures.allowance(each.method().errorRadiusMm(0.95), unit),
-            Figures.source(each.method().source()));
+            sources.mark(Figures.source(each.method().source())));
       }
       return columns;
     }

@@ -2,13 +2,12 @@ package org.fettlebench.command.internal.seat;
 
 import java.util.List;
 import java.util.Optional;
-import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
-import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Commands;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.Seats;
@@ -16,9 +15,6 @@ import org.fettlebench.holes.chance.Aim;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.chance.Chances;
 import org.fettlebench.holes.chance.MethodChance;
-import org.fettlebench.holes.chance.MethodEstimate;
-import org.fettlebench.holes.chance.MethodEstimates;
-import org.fettlebench.kits.ClubMethods;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.SeatFile;
 import org.osgi.service.component.annotations.Activate;
@@ -31,35 +27,34 @@ public final class SeatChance implements Command {
   private static final int USUAL_SEED = 1;
 
   private static final Usage USAGE =
-      Usage.of(
-              "seat chance",
-              "Tells the chance that a hole lands where the head sits, for each way of placing it.",
-              "seat chance gland.seat.toml --chance 95%")
-          .needs("FILE", "a seat file; - for piped in")
-          .option("--method", "METHOD", "only this way of placing it")
-          .option("--chance", "P", "chance asked, as 95% or 0.95; what the file asks if not said")
-          .option("--trials", "N", "simulate besides, with so many holes, 1000 to 10000000")
-          .option("--seed", "N", "of that simulation; 1 if not said");
+      Placings.options(
+          Usage.of(
+                  "seat chance",
+                  "Tells the chance that a hole lands where the head sits, for each way of placing it.",
+                  "seat chance gland.seat.toml --chance 95%")
+              .needs("FILE", "a seat file; - for piped in")
+              .option("--method", "METHOD", "only this way of placing it")
+              .option(
+                  "--chance", "P", "chance asked, as 95% or 0.95; what the file asks if not said")
+              .option("--trials", "N", "simulate besides, with so many holes, 1000 to 10000000")
+              .option("--seed", "N", "of that simulation; 1 if not said"));
 
   private final KitFiles files;
   private final Seats seats;
-  private final ClubMethods methods;
+  private final Placings placings;
   private final Chances chances;
-  private final MeasuredErrors errors;
 
   /** Made by the framework. */
   @Activate
   public SeatChance(
       @Reference KitFiles files,
       @Reference Seats seats,
-      @Reference ClubMethods methods,
-      @Reference Chances chances,
-      @Reference MeasuredErrors errors) {
+      @Reference Placings placings,
+      @Reference Chances chances) {
     this.files = files;
     this.seats = seats;
-    this.methods = methods;
+    this.placings = placings;
     this.chances = chances;
-    this.errors = errors;
   }
 
   @Override
@@ -86,22 +81,11 @@ public final class SeatChance implements Command {
         : files.text(call.file("FILE"));
   }
 
-  /** Returns the methods asked about as the club has measured them. */
+  /** Returns the methods asked about as those have measured them who are asked about. */
   private List<HoleMethod> asked(Call call) {
-    ClubMethods.Asked everybody =
-        new ClubMethods.Asked(
-            Optional.empty(), Optional.empty(), MethodEstimates.USUAL_PRIOR_HOLES);
-    List<HoleMethod> all =
-        methods.estimates(errors.all(), everybody).stream().map(MethodEstimate::now).toList();
-    Optional<String> id = call.option("--method");
-    if (id.isPresent() && all.stream().noneMatch(each -> each.id().equals(id.get()))) {
-      throw new CommandException(
-          "\""
-              + id.get()
-              + "\" is no known way of placing a hole; known are "
-              + String.join(", ", all.stream().map(HoleMethod::id).toList()));
-    }
-    return all.stream().filter(each -> id.map(each.id()::equals).orElse(true)).toList();
+    return call.option("--method")
+        .map(id -> List.of(placings.one(call, id).now()))
+        .orElseGet(() -> placings.now(call));
   }
 
   private List<Chance> thrown(Call call, SeatAnswer answer, List<MethodChance> all) {

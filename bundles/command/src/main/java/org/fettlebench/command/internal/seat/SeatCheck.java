@@ -11,7 +11,7 @@ import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Figures;
-import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
@@ -21,6 +21,7 @@ import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.fits.Spanners;
 import org.fettlebench.fits.Verdict;
+import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.paper.SeatCards;
@@ -31,27 +32,28 @@ import org.osgi.service.component.annotations.Reference;
 /** Checks whether a head sits where its hole must go. */
 @Component(property = Commands.WORDS + "=seat check")
 public final class SeatCheck implements Command {
-  // The usual 19 holes in 20; common practice, no source.
-  private static final double USUAL_CONFIDENCE = 0.95;
   private static final int BEARINGS = 16;
   private static final Usage USAGE =
-      Usage.of(
-              "seat check",
-              "Checks whether a head sits where its hole must go, and what would cure it.",
-              "seat check gland.seat.toml")
-          .needs("FILE", "a seat file; - for piped in")
-          .option(
-              "--spanner",
-              "KIND",
-              "room for a ring, open or socket spanner of the tables besides the head")
-          .option(SeatPapers.SVG, "FILE", "write a drawing to scale there")
-          .option(SeatPapers.CARD, "FILE", "write the card for the bench (PDF) there")
-          .option(
-              "--confidence", "P", "for more careful methods among the cures; 0.95 if not said");
+      Placings.options(
+          Usage.of(
+                  "seat check",
+                  "Checks whether a head sits where its hole must go, and what would cure it.",
+                  "seat check gland.seat.toml")
+              .needs("FILE", "a seat file; - for piped in")
+              .option(
+                  "--spanner",
+                  "KIND",
+                  "room for a ring, open or socket spanner of the tables besides the head")
+              .option(SeatPapers.SVG, "FILE", "write a drawing to scale there")
+              .option(SeatPapers.CARD, "FILE", "write the card for the bench (PDF) there")
+              .option(
+                  "--confidence",
+                  "P",
+                  "chance that the hole lands within its expected error; of the seat file if not said"));
 
   private final KitFiles files;
   private final Seats seats;
-  private final HoleMethods methods;
+  private final Placings placings;
   private final SeatPapers papers;
   private final Spanners spanners;
   private final OtherHeads others;
@@ -61,12 +63,12 @@ public final class SeatCheck implements Command {
   public SeatCheck(
       @Reference KitFiles files,
       @Reference Seats seats,
-      @Reference HoleMethods methods,
+      @Reference Placings placings,
       @Reference SeatPapers papers,
       @Reference SeatTrade trade) {
     this.files = files;
     this.seats = seats;
-    this.methods = methods;
+    this.placings = placings;
     this.papers = papers;
     this.spanners = trade.spanners();
     this.others = new OtherHeads(trade.threads(), trade.heads(), spanners);
@@ -123,30 +125,33 @@ public final class SeatCheck implements Command {
   @Override
   public Reply run(Call call) {
     SeatFile file = files.readSeatFile(call.operand("FILE").orElseThrow(), text(call));
-    SeatQuestion question = spanner(call, file.question());
-    double confidence = call.number("--confidence", 0, Math.nextDown(1.0)).orElse(USUAL_CONFIDENCE);
+    double confidence =
+        call.number("--confidence", 0, Math.nextDown(1.0)).orElse(file.hole().confidence());
+    MethodEstimate method = placings.one(call, file.hole().method());
+    SeatQuestion question =
+        spanner(
+            call,
+            file.question()
+                .withError(
+                    method.now().errorRadiusMm(confidence), method.now().errorMeans(confidence)));
     SeatAnswer answer = seats.check(question);
     List<SeatCure> cures =
         answer.verdict() == Verdict.CLEARS
             ? List.of()
-            : seats.cures(answer, others.of(question.head()), methods.methods(), confidence);
+            : seats.cures(answer, others.of(question.head()), placings.now(call), confidence);
     List<Reach> rose = seats.rose(question, SeatWords.DIRECTIONS);
-    SeatCards.Said said = new SeatCards.Said(chance(file, answer), rose, cures);
+    SeatCards.Said said = new SeatCards.Said(chance(method, answer), rose, cures);
     String written = papers.write(call, answer, said);
+    SeatTexts told = new SeatTexts(answer, cures, method);
     return Reply.of(
         answer.verdict() == Verdict.FOULS,
-        SeatTexts.text(answer, cures, rose, call.unit()) + written,
-        SeatTexts.data(answer, cures, seats.rose(question, BEARINGS)));
+        told.text(rose, call.unit()) + written,
+        told.data(seats.rose(question, BEARINGS)));
   }
 
-  /** Returns the chance that a hole placed as the file says will do; empty when it does not say. */
-  private OptionalDouble chance(SeatFile file, SeatAnswer answer) {
-    return methods
-        .find(file.hole().method())
-        .map(
-            method ->
-                method.law().chanceWithin(answer.allowed(), answer.question().seat().intended()))
-        .map(OptionalDouble::of)
-        .orElse(OptionalDouble.empty());
+  /** Returns the chance that a hole placed as the file says will do. */
+  private static OptionalDouble chance(MethodEstimate method, SeatAnswer answer) {
+    return OptionalDouble.of(
+        method.now().law().chanceWithin(answer.allowed(), answer.question().seat().intended()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Governing;
@@ -16,14 +17,29 @@ import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
+import org.fettlebench.holes.chance.MethodEstimate;
+import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
 /** An answered seat question in words and as data. */
 final class SeatTexts {
-  private SeatTexts() {}
+  private final SeatAnswer answer;
+  private final List<SeatCure> cures;
+  private final MethodEstimate method;
 
-  static String text(SeatAnswer answer, List<SeatCure> cures, List<Reach> rose, LengthUnit unit) {
+  /**
+   * Takes what is told.
+   *
+   * @param method how the hole is placed, as known now
+   */
+  SeatTexts(SeatAnswer answer, List<SeatCure> cures, MethodEstimate method) {
+    this.answer = answer;
+    this.cures = cures;
+    this.method = method;
+  }
+
+  String text(List<Reach> rose, LengthUnit unit) {
     SeatQuestion question = answer.question();
     StringBuilder text =
         new StringBuilder(question.seat().name())
@@ -33,17 +49,19 @@ final class SeatTexts {
             .append(answer.verdict().word())
             .append('\n')
             .append(parts(question, unit))
-            .append(figures(answer, unit).text())
+            .append(figures(unit).text())
             .append("\n  how far the hole may be out: ")
             .append(SeatWords.directions(rose, unit));
     if (!question.head().caveat().isEmpty()) {
       text.append("\n  the head's sizes are less than certain: ").append(question.head().caveat());
     }
-    answer.cautions().forEach(caution -> text.append("\n  ").append(caution));
+    answer
+        .cautions()
+        .forEach(caution -> text.append("\n  ").append(LengthFormat.turned(caution, unit)));
     if (!cures.isEmpty()) {
       text.append("\nCures, best first");
       for (SeatCure cure : cures) {
-        text.append("\n  - ").append(cure.sentence());
+        text.append("\n  - ").append(LengthFormat.turned(cure.sentence(), unit));
       }
     }
     return text.toString();
@@ -78,17 +96,18 @@ final class SeatTexts {
     return text.toString();
   }
 
-  private static Columns figures(SeatAnswer answer, LengthUnit unit) {
+  private Columns figures(LengthUnit unit) {
     Governing governing = answer.governing();
     SeatQuestion question = answer.question();
-    return new Columns()
-        .indent(2)
+    Columns columns = new Columns().indent(2);
+    columns
         .row(
             "allowance at the intended centre",
             Figures.allowance(answer.allowanceAtIntendedMm(), unit))
         .row(
             "error to be expected",
-            Figures.allowance(question.expectedErrorMm(), unit) + ", " + question.errorMeans())
+            Figures.allowance(question.expectedErrorMm(), unit) + ", " + question.errorMeans());
+    return Placings.spread(columns, method, unit)
         .row(
             "governed by",
             governing.name()
@@ -107,7 +126,7 @@ final class SeatTexts {
     return "x " + Figures.size(point.xMm(), unit) + ", y " + Figures.size(point.yMm(), unit);
   }
 
-  static Map<String, Object> data(SeatAnswer answer, List<SeatCure> cures, List<Reach> rose) {
+  Map<String, Object> data(List<Reach> rose) {
     SeatQuestion question = answer.question();
     Map<String, Object> data =
         Data.of(
@@ -115,7 +134,8 @@ final class SeatTexts {
             "head", head(question),
             "holeDiameterMm", Data.mm(question.holeDiameterMm()),
             "expectedErrorMm", Data.mm(question.expectedErrorMm()),
-            "errorMeans", question.errorMeans());
+            "errorMeans", question.errorMeans(),
+            "method", Placings.data(method));
     data.putAll(result(answer));
     data.put(
         "allowanceByDirection",

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.club.Goods;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.internal.AllCommands;
@@ -65,7 +66,7 @@ class HolePlaceCommandsTest {
     lines.add(line(sundry("Flat file 3.5 mm")));
     lines.add(line(sundry("Round bar 3.6 mm")));
     when(stock.lines()).thenReturn(lines);
-    Bench bench = AllCommands.bench(stock);
+    Bench bench = AllCommands.bench(stock, mock(MeasuredErrors.class));
     PlacePapers papers = AllCommands.placePapers();
     session =
         new Session(
@@ -243,7 +244,7 @@ class HolePlaceCommandsTest {
       value = {
         "hole pilot 6mm|nothing says how the hole is placed; add --method",
         "hole pilot --method jig|nothing says how large the hole shall be",
-        "hole pilot 6mm --method eye|\"eye\" is no way of placing a hole; known are",
+        "hole pilot 6mm --method eye|\"eye\" is no known way of placing a hole; known are",
         "hole correct -|nothing says where the hole is; add --at",
         "hole correct - --at 5mm,8mm --within 0.1mm|nothing says how large the hole is now",
         "hole correct - --at 5mm,8mm --drilled 4mm|nothing says how well the hole was measured",
@@ -319,7 +320,9 @@ class HolePlaceCommandsTest {
     Session bare =
         new Session(
                 new HoleMark(
-                    AllCommands.bench(mock(Stock.class)), Providers.OTHER_FACES, new PlacePapers()))
+                    AllCommands.bench(mock(Stock.class), mock(MeasuredErrors.class)),
+                    Providers.OTHER_FACES,
+                    new PlacePapers()))
             .in(folder.toString())
             .piped(SQUARE);
     Answer answer =

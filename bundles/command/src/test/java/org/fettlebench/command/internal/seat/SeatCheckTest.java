@@ -3,6 +3,7 @@ package org.fettlebench.command.internal.seat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
@@ -10,10 +11,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.command.internal.AllCommands;
 import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.command.internal.method.Placings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +30,7 @@ class SeatCheckTest {
           new SeatCheck(
               Providers.KIT_FILES,
               Providers.SEATS,
-              Providers.METHODS,
+              new Placings(Providers.CLUB_METHODS, mock(MeasuredErrors.class)),
               AllCommands.seatPapers(),
               new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
 
@@ -125,7 +128,7 @@ class SeatCheckTest {
             new SeatCheck(
                 Providers.KIT_FILES,
                 Providers.SEATS,
-                Providers.METHODS,
+                new Placings(Providers.CLUB_METHODS, mock(MeasuredErrors.class)),
                 new SeatPapers(Providers.DRAWINGS),
                 new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
     bare.piped(square(9.2, "thread = \"2 BA\"\nstyle = \"hexagon\""));
