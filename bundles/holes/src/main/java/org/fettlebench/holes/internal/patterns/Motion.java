@@ -39,6 +39,7 @@ final class Motion {
   private double usualTurn;
   private final Gap gap;
 
+  private int turnsTried;
   private double turn;
   private double lack;
   private double slope;
@@ -92,6 +93,11 @@ final class Motion {
     return bestLack;
   }
 
+  /** Returns how many turns the last search looked at: what it costs. */
+  int turnsTried() {
+    return turnsTried;
+  }
+
   /** Returns the turn of the lower part found best, anticlockwise. */
   double turn() {
     return bestTurn;
@@ -122,6 +128,7 @@ final class Motion {
 
   /** Turns are about the middle of the lower holes; the turn of least squares is the start. */
   private void prepare() {
+    turnsTried = 0;
     middleX = 0;
     middleY = 0;
     double upX = 0;
@@ -280,6 +287,7 @@ final class Motion {
 
   /** Finds the shift for a turn, and how the lack changes with the turn there. */
   private void look(double newTurn) {
+    turnsTried++;
     turn = newTurn;
     double cos = Math.cos(turn);
     double sin = Math.sin(turn);

@@ -144,8 +144,11 @@ class MeasuredFitTest {
     Cure all = fit.cures().get(fit.cures().size() - 1);
     assertTrue(all.every());
     assertEquals(6, all.openings().size());
-    double to = all.openings().get(0).openToMm();
-    assertEquals(5.4 - 2 * fit.roomMm(), to, FINE);
+    double to = 5.4 - 2 * fit.roomMm();
+    for (Opening opening : all.openings()) {
+      assertEquals(5.4, opening.fromMm());
+      assertEquals(to, opening.openToMm(), FINE, "all to one size");
+    }
     checkAgainAll(fit, to);
   }
 
@@ -193,6 +196,83 @@ class MeasuredFitTest {
     assertFalse(fit.goes());
     assertTrue(fit.mirroredGoes());
     assertFalse(fit(uneven, with(uneven, 1, 3, 0), false).mirroredGoes());
+  }
+
+  /** Out upwards and the lower part to be filed: downwards, 270 and not -90. */
+  @Test
+  void directionsAreBetweenNothingAndAWholeTurn() {
+    double[][] out = {{1, 0, 180}, {-1, 0, 0}, {0, 1, 270}, {0, -1, 90}};
+    for (double[] way : out) {
+      MeasuredPattern swapped =
+          new MeasuredPattern(
+              "cover",
+              5,
+              tapped("cover", ring()),
+              plain("body", 5.4, with(ring(), 2, way[0], way[1])),
+              false);
+      double told =
+          new MeasuredFit(swapped).answer().cures().get(0).openings().get(0).fileDegrees();
+      assertTrue(told >= 0 && told < 360, "direction " + told);
+      assertEquals(1, Math.cos(Math.toRadians(told - way[2])), 0.05, "direction " + told);
+      double upper =
+          fit(ring(), with(ring(), 2, way[0], way[1]), false)
+              .cures()
+              .get(0)
+              .openings()
+              .get(0)
+              .fileDegrees();
+      assertTrue(upper >= 0 && upper < 360, "direction " + upper);
+      assertEquals(-1, Math.cos(Math.toRadians(upper - way[2])), 0.05, "direction " + upper);
+    }
+  }
+
+  /** A ring that does not go in any position is put where it lacks least, and its holes named. */
+  @Test
+  void theBestPositionIsTakenWhereNoneGoes() {
+    List<Point> odd = with(ring(), 1, 2.5, 1);
+    List<Point> lower = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      lower.add(odd.get((i + 4) % 6));
+    }
+    // Upper hole 4 lies on lower hole 6, which is out by 0.7 mm besides.
+    List<Point> worse = with(lower, 5, 0, 0.7);
+    PatternFit fit = fit(odd, worse, true);
+    assertFalse(fit.goes());
+    assertEquals(2, fit.movement().holesOn());
+    assertEquals(6, fit.holes().get(3).lowerNumber());
+    assertEquals(4, fit.cures().get(0).openings().get(0).number());
+    MeasuredPattern swapped =
+        new MeasuredPattern("cover", 5, tapped("cover", odd), plain("body", 5.4, worse), true);
+    assertEquals(6, new MeasuredFit(swapped).answer().cures().get(0).openings().get(0).number());
+  }
+
+  @Test
+  void ofPositionsThatAreAlikeTheFirstIsTaken() {
+    assertEquals(0, fit(ring(), ring(), true).movement().holesOn());
+  }
+
+  /** Those decide that have no more room than the worst, and no others. */
+  @Test
+  void theHolesThatGovernAreThoseWithTheLeastRoom() {
+    PatternFit fit = fit(ring(), with(with(ring(), 2, 1, 0), 4, 0.2, 0.5), false);
+    int governing = 0;
+    for (PatternFit.HoleFit hole : fit.holes()) {
+      assertEquals(hole.roomMm() < fit.roomMm() + FINE, hole.governs(), hole.toString());
+      governing += hole.governs() ? 1 : 0;
+    }
+    assertTrue(governing < 6, "not all of them");
+  }
+
+  /** Turned about the middle of the lower part's holes, as is told. */
+  @Test
+  void theTurnIsAboutTheMiddleOfTheLowerHoles() {
+    List<Point> lower = List.of(new Point(10, 5), new Point(40, 5), new Point(40, 32));
+    PatternFit fit = fit(lower.stream().map(at -> at.moved(3, 4)).toList(), lower, false);
+    assertEquals(30, fit.movement().about().xMm(), FINE);
+    assertEquals(14, fit.movement().about().yMm(), FINE);
+    assertEquals(3, fit.movement().shiftXMm(), FINE);
+    assertEquals(4, fit.movement().shiftYMm(), FINE);
+    assertEquals(0, fit.movement().turnDegrees(), FINE);
   }
 
   @Test

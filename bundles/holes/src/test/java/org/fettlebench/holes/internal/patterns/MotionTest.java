@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The best movement, against closed forms, against a search, and under laws it must obey. */
@@ -81,8 +82,9 @@ class MotionTest {
       holes[i] = new double[] {up, Math.sin(1.1) * x + Math.cos(1.1) * y - 8, x, y, 0.1};
     }
     Motion motion = of(holes);
-    assertEquals(-0.1, motion.least(), FINE);
-    assertEquals(1.1, motion.turn(), 1e-6);
+    // The turn of least squares, where the search begins, is already the best one.
+    assertEquals(-0.1, motion.least(), 1e-12);
+    assertEquals(1.1, motion.turn(), 1e-12);
     assertEquals(holes[3][0], motion.movedX(holes[3][2], holes[3][3]), FINE);
     assertEquals(holes[3][1], motion.movedY(holes[3][2], holes[3][3]), FINE);
   }
@@ -108,6 +110,7 @@ class MotionTest {
       double[][] holes = random(random, 2 + i % 11, 0.15, false);
       double least = of(holes).least();
       assertEquals(least, of(turned(holes, random.nextDouble() * 6)).least(), FINE);
+      assertEquals(least, of(lowerTurned(holes, random.nextDouble() * 6)).least(), FINE);
       assertEquals(least, of(mirrored(holes)).least(), FINE);
       assertEquals(least, of(swapped(holes)).least(), FINE);
       assertEquals(least, of(renumbered(holes)).least(), FINE);
@@ -126,6 +129,29 @@ class MotionTest {
       entered += enters ? 1 : 0;
     }
     assertTrue(entered > 300 && entered < 2700, "both must be seen, entered " + entered);
+  }
+
+  /**
+   * A search that closes in less well is still right, only slow, and no figure shows it. Held here
+   * to what it took when this was written, a twentieth above: turns looked at, on average over the
+   * same thousand patterns, for the figure and for the sign alone.
+   */
+  @ParameterizedTest
+  @CsvSource({"2, 2.1, 0.88", "3, 8.35, 0.82", "6, 10.1, 0.36", "12, 10.4, 0.03"})
+  void theSearchClosesInFast(int count, double forFigure, double forSign) {
+    Random random = new Random(5);
+    int figure = 0;
+    int sign = 0;
+    for (int i = 0; i < 1000; i++) {
+      Motion motion = of(random(random, count, 0.12, false));
+      motion.least();
+      figure += motion.turnsTried();
+      assertTrue(motion.turnsTried() <= 25, "turns " + motion.turnsTried());
+      motion.enters();
+      sign += motion.turnsTried();
+    }
+    assertTrue(figure <= 1000 * forFigure, "turns for the figure " + figure);
+    assertTrue(sign <= 1000 * forSign, "turns for the sign " + sign);
   }
 
   @Test
@@ -147,6 +173,18 @@ class MotionTest {
             cos * h[2] - sin * h[3] + 5,
             sin * h[2] + cos * h[3] - 2,
             h[4]
+          };
+    }
+    return turned;
+  }
+
+  /** The lower part alone lies elsewhere, far from the upper one. */
+  private static double[][] lowerTurned(double[][] holes, double angle) {
+    double[][] turned = turned(holes, angle);
+    for (int i = 0; i < holes.length; i++) {
+      turned[i] =
+          new double[] {
+            holes[i][0], holes[i][1], turned[i][2] + 300, turned[i][3] - 200, holes[i][4]
           };
     }
     return turned;
