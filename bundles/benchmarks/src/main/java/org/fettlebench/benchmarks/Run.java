@@ -19,7 +19,9 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 
 /**
  * Runs the benchmarks whose names hold a regular expression, shortly, and prints one line for each:
- * time of one call with the half width of its 99.9 per cent interval, and calls in a second.
+ * time of one call with the half width of its 99.9 per cent interval, processor time of one call
+ * over all threads, and calls in a second. Properties {@code warm} and {@code measure} set seconds
+ * of both in place of 3 and 5.
  */
 public final class Run {
   private static final String PACKAGE = Run.class.getPackageName() + ".";
@@ -38,10 +40,11 @@ public final class Run {
             .mode(Mode.AverageTime)
             .timeUnit(TimeUnit.NANOSECONDS)
             .forks(1)
-            .warmupIterations(3)
+            .warmupIterations(Integer.getInteger("warm", 3))
             .warmupTime(TimeValue.seconds(1))
-            .measurementIterations(5)
+            .measurementIterations(Integer.getInteger("measure", 5))
             .measurementTime(TimeValue.seconds(1))
+            .addProfiler(ProcessorTime.class)
             .jvmArgs("-XX:+UseSerialGC", "-Xmx512m")
             .shouldFailOnError(true)
             .verbosity(VerboseMode.SILENT);
@@ -51,7 +54,13 @@ public final class Run {
 
   private static void print(Collection<RunResult> results, PrintStream out) {
     out.printf(
-        Locale.UK, "%-70s %14s %9s %14s%n", "benchmark", "one call, us", "+-", "in a second");
+        Locale.UK,
+        "%-58s %14s %9s %14s %14s%n",
+        "benchmark",
+        "one call, us",
+        "+-",
+        "processor, us",
+        "in a second");
     results.stream()
         .sorted(Comparator.comparing(result -> name(result.getParams())))
         .forEach(result -> out.println(line(result)));
@@ -61,10 +70,11 @@ public final class Run {
     Result<?> time = result.getPrimaryResult();
     return String.format(
         Locale.UK,
-        "%-70s %14.3f %9.3f %,14.0f",
+        "%-58s %14.3f %9.3f %14.3f %,14.0f",
         name(result.getParams()),
         time.getScore() / 1e3,
         time.getScoreError() / 1e3,
+        result.getSecondaryResults().get(ProcessorTime.NAME).getScore() / 1e3,
         1e9 / time.getScore());
   }
 

@@ -37,11 +37,28 @@ public class SeatsBenchmark {
   private Geometry flat;
   private Geometry walls;
 
-  /** Makes a star-shaped flat with walls along its edge. */
+  /** Makes the question with the intended centre allowed and failing. */
   @Setup
   public void make() {
-    int corners = Integer.parseInt(size.split("/")[0]);
-    int count = Integer.parseInt(size.split("/")[1]);
+    String[] counts = size.split("/");
+    question = question(Integer.parseInt(counts[0]), Integer.parseInt(counts[1]));
+    fouling = question.withIntended(new Point(17, 3));
+    List<Coordinate> ring = new ArrayList<>();
+    question.seat().outline().points().forEach(corner -> ring.add(coordinate(corner)));
+    ring.add(ring.get(0));
+    flat = GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+    walls =
+        GEOMETRY.buildGeometry(
+            question.seat().walls().stream()
+                .map(
+                    wall ->
+                        GEOMETRY.createLineString(
+                            new Coordinate[] {coordinate(wall.from()), coordinate(wall.to())}))
+                .toList());
+  }
+
+  /** Returns a hexagon on a star-shaped flat with walls along its edge. */
+  static SeatQuestion question(int corners, int walls) {
     List<Point> outline = new ArrayList<>();
     for (int i = 0; i < corners; i++) {
       double angle = 2 * Math.PI * i / corners;
@@ -49,14 +66,11 @@ public class SeatsBenchmark {
       outline.add(new Point(radius * Math.cos(angle), radius * Math.sin(angle)));
     }
     List<Seat.Wall> standing = new ArrayList<>();
-    List<Geometry> lines = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      Point from = outline.get(i * corners / count);
-      Point to = outline.get((i * corners / count + 1) % corners);
+    for (int i = 0; i < walls; i++) {
+      Point from = outline.get(i * corners / walls);
+      Point to = outline.get((i * corners / walls + 1) % corners);
       standing.add(new Seat.Wall("wall " + i, from, to, 9, 0.8));
-      lines.add(GEOMETRY.createLineString(new Coordinate[] {coordinate(from), coordinate(to)}));
     }
-    Seat seat = Seat.flat("star", Outline.of(outline), new Point(3, 2)).withWalls(standing);
     SeatedHead head =
         new SeatedHead(
             "hexagon",
@@ -65,15 +79,11 @@ public class SeatsBenchmark {
             OptionalDouble.of(4),
             OptionalDouble.empty(),
             "");
-    question = new SeatQuestion(seat, head, 6, 0.3, "asked");
-    fouling = question.withIntended(new Point(17, 3));
-    List<Coordinate> ring = new ArrayList<>(outline.stream().map(this::coordinate).toList());
-    ring.add(ring.get(0));
-    flat = GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
-    walls = GEOMETRY.buildGeometry(lines);
+    Seat seat = Seat.flat("star", Outline.of(outline), new Point(3, 2)).withWalls(standing);
+    return new SeatQuestion(seat, head, 6, 0.3, "asked");
   }
 
-  private Coordinate coordinate(Point point) {
+  private static Coordinate coordinate(Point point) {
     return new Coordinate(point.xMm(), point.yMm());
   }
 
