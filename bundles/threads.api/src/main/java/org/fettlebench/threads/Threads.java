@@ -60,4 +60,13 @@ public interface Threads {
    * @throws IllegalArgumentException if {@code most} is negative
    */
   List<ScrewThread> near(String designation, int most);
+
+  /**
+   * Returns what to say of a designation of a kind that the trade knows and no series carries, such
+   * as a taper pipe thread ({@code R 1/4}), {@code NPT}, {@code MJ}, {@code UNJF}, {@code Tr};
+   * empty for all others. Asked where {@link #find} finds nothing, before near misses are told.
+   */
+  default Optional<String> refusal(String designation) {
+    return Optional.empty();
+  }
 }

@@ -21,7 +21,10 @@ record Asked(List<String> rest, boolean help, boolean json, Optional<LengthUnit>
     return rest.stream().takeWhile(word -> !word.startsWith("-")).toList();
   }
 
-  /** Takes the options out that every command has; what follows {@code --} is left as it is. */
+  /**
+   * Takes the options out that every command has; what follows {@code --} is left as it is. {@code
+   * --version} alone asks what {@code about} answers.
+   */
   static Asked of(List<String> args) {
     List<String> rest = new ArrayList<>();
     boolean help = false;
@@ -45,6 +48,9 @@ record Asked(List<String> rest, boolean help, boolean json, Optional<LengthUnit>
           words.forEachRemaining(rest::add);
         }
       }
+    }
+    if (rest.equals(List.of("--version"))) {
+      rest.set(0, "about");
     }
     if (!rest.isEmpty() && rest.get(0).equals("help")) {
       rest.remove(0);

@@ -11,6 +11,7 @@ final class Messages {
   static final String FOOT =
       "Every command knows  --json  (for machines),  --unit mm|in  (shown first, and meant by\n"
           + "numbers without a unit),  --data DIR  (the club's folder)  and  --help.\n"
+          + "--version  alone says which version this is.\n"
           + "Exit status: 0 done, 1 done and something does not fit or is short, 2 bad input or use,\n"
           + "3 the suite cannot run, or its data are held by another.\n"
           + "Example: fettlebench thread show 2 BA";

@@ -27,7 +27,8 @@ record CallText(String rest, boolean leftHand, boolean hand) {
           "^(.*\\S)\\s*[x\u00d7*]\\s*(\\d{1,3}(?:[\\s-]+\\d{1,2}/\\d{1,2}|/\\d{1,2}|\\.\\d{1,3})?)"
               + "\\s*(mm|in\\.?|inch(?:es)?|\")?(?:\\s*(?:long|lg))?$",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern SAYS_SERIES = Pattern.compile("(?i).*[a-z].*");
+  private static final Pattern SAYS_SERIES =
+      Pattern.compile("(?i).*[a-z].*|\\s*#?[\\d./ ]+-\\s*\\d+(?:\\.\\d)?\\s*");
 
   /** A length behind a thread. */
   record Long(String thread, String number, Optional<LengthUnit> unit) {
@@ -59,7 +60,10 @@ record CallText(String rest, boolean leftHand, boolean hand) {
     return new CallText(joined, hand.group(1) != null, true);
   }
 
-  /** Takes off a length that stands behind a thread which says its series. */
+  /**
+   * Takes off a length that stands behind a thread which says its series, or is written with a dash
+   * as Unified threads are.
+   */
   Optional<Long> length() {
     Matcher parts = LENGTH.matcher(rest.strip());
     if (!parts.matches() || !SAYS_SERIES.matcher(parts.group(1)).matches()) {

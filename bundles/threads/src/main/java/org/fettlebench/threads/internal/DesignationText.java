@@ -20,7 +20,9 @@ final class DesignationText {
   private static final Pattern NUMBER_SIGN =
       Pattern.compile("(?<![a-z])(?:no|nos|nr|number)\\s*\\.?\\s*(?=\\d)");
   private static final Pattern WORDS_WITHOUT_WEIGHT =
-      Pattern.compile("(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size|pitch)(?![a-z])");
+      Pattern.compile(
+          "(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size|pitch)(?![a-z])"
+              + "|(?<=\\d)\\s*t(?![a-z])|(?:iso|metric)\\s+(?=m\\s*\\d)|(?<=^m[\\d. x]{1,20})\\s(?:iso|metric)$");
   // Behind a letter only one digit belongs to the size: G1 1/4, but not in a series named FINE32.
   private static final Pattern MIXED_NUMBER =
       Pattern.compile("((?<![a-z\\d])\\d{1,3}|(?<=[a-z])\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)");
@@ -30,7 +32,8 @@ final class DesignationText {
   private static final Pattern BY = Pattern.compile("(?<=\\d)\\s*by\\s*(?=\\d)");
   private static final Pattern SPACES = Pattern.compile("\\s+");
   private static final Pattern DASH_NOT_BETWEEN =
-      Pattern.compile("-+(?=[a-z])|(?<=[a-z])-+|^-+|-+$");
+      // Not before a size or pitch: -1 BA and M6x-1 are no threads.
+      Pattern.compile("(?<!^)-+(?=[a-z])|(?<=[a-wyz])-+|-+$");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
   private static final Pattern BARE_DECIMAL = Pattern.compile("(^|x|-)\\s*\\.(?=\\d)");
   private static final Pattern DOT_BEHIND_LETTER = Pattern.compile("(?<=[a-z#])\\s*\\.");
@@ -80,6 +83,7 @@ final class DesignationText {
         case '\u2212', '\u2013', '\u2014', '\u2011', '\u2010' -> plain.append('-');
         case '\u2033', '\u201c', '\u201d', '"', '\'' -> plain.append(' ');
         case '\u2044' -> plain.append('/');
+        case '\u00b0' -> plain.append('o');
         case '\u2116' -> plain.append('#');
         case '\u00a0', '\u2009', '\u202f', '(', ')' -> plain.append(' ');
         default -> plain.append(openFraction(sign));
@@ -88,12 +92,16 @@ final class DesignationText {
     return plain.toString();
   }
 
+  /** Opens a fraction in one sign, and brings wide and raised signs to plain ones. */
   private static String openFraction(char sign) {
     if (sign < 0x80) {
       return String.valueOf(sign);
     }
     String open = Normalizer.normalize(String.valueOf(sign), Normalizer.Form.NFKC);
-    return open.indexOf('\u2044') > 0 ? " " + open.replace('\u2044', '/') : String.valueOf(sign);
+    if (open.indexOf('\u2044') > 0) {
+      return " " + open.replace('\u2044', '/');
+    }
+    return open.length() == 1 ? open : String.valueOf(sign);
   }
 
   /** Takes away the dots of abbreviations and gives a bare decimal its nought. */

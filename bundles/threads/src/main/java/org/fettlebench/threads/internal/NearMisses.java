@@ -44,7 +44,14 @@ final class NearMisses {
   }
 
   private static double letters(String key, DesignationIndex.Entry entry) {
-    return entry.spellings().all().stream().mapToInt(way -> changes(key, way)).min().orElse(99);
+    return entry.spellings().all().stream().mapToInt(way -> letters(key, way)).min().orElse(99);
+  }
+
+  /** What is only begun, such as #4 or 5/16, is as near as one letter. */
+  private static int letters(String key, String way) {
+    return key.length() > 1 && key.length() < way.length() && way.startsWith(key)
+        ? 1
+        : changes(key, way);
   }
 
   private static double doublings(Optional<Double> diameterMm, ScrewThread thread) {

@@ -3,8 +3,8 @@ package org.fettlebench.threads.internal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 
@@ -43,9 +43,7 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
     if (size.startsWith("m")) {
       names.forEach(name -> loose.add(name + size.substring(1)));
     }
-    if (thread.form() == ThreadForm.UNIFIED) {
-      decimalInches(thread, names, loose);
-    }
+    DecimalInches.of(size, thread, names, loose);
     return new Spellings(exact, dashed, loose);
   }
 
@@ -69,14 +67,23 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
       return List.of(size, size.replace('x', '-'));
     }
     if (thread.threadsPerInch().isPresent()) {
-      String tpi = DesignationText.key(thread.threadsPerInch().get());
-      return List.of(size + "x" + tpi, size + "-" + tpi);
+      return pitches(thread).stream()
+          .flatMap(tpi -> Stream.of(size + "x" + tpi, size + "-" + tpi))
+          .toList();
     }
     if (thread.form() == ThreadForm.ISO) {
       String pitch = DesignationText.key(thread.pitch().toString());
       return List.of(size, size + "x" + pitch, size + "-" + pitch);
     }
     return List.of();
+  }
+
+  /** Threads per inch; a half is written 4.5 and 4 1/2. */
+  static List<String> pitches(ScrewThread thread) {
+    String tpi = DesignationText.key(thread.threadsPerInch().orElse(""));
+    return tpi.endsWith(".5")
+        ? List.of(tpi, tpi.substring(0, tpi.length() - 2) + "+1/2")
+        : tpi.isEmpty() ? List.of() : List.of(tpi);
   }
 
   /** Size, series, threads per inch: 1/4 BSF 26. */
@@ -87,15 +94,6 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
     String tpi = DesignationText.key(thread.threadsPerInch().get());
     String base = size.replaceFirst("x.*", "");
     return names.stream().map(name -> base + name + tpi).toList();
-  }
-
-  /** American drawings write .250-20 and .190-32. */
-  private static void decimalInches(ScrewThread thread, List<String> names, Set<String> loose) {
-    String size = DesignationText.key(String.format(Locale.ROOT, "%.4f", thread.major().inches()));
-    for (String whole : withPitch(size, thread)) {
-      both(loose, whole, names);
-      loose.add(whole);
-    }
   }
 
   private static void otherNumber(
@@ -115,7 +113,7 @@ record Spellings(Set<String> exact, Set<String> dashed, Set<String> loose) {
     }
   }
 
-  private static void both(Set<String> keys, String size, List<String> names) {
+  static void both(Set<String> keys, String size, List<String> names) {
     for (String name : names) {
       keys.add(size + name);
       keys.add(name + size);

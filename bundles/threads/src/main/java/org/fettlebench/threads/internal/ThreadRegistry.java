@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import org.fettlebench.measure.Length;
 import org.fettlebench.modules.Faults;
 import org.fettlebench.tables.Table;
@@ -156,7 +157,21 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   @Override
   public List<ScrewThread> near(String designation, int most) {
-    return NearMisses.of(designation, most, now().index().entries());
+    List<ScrewThread> near = NearMisses.of(designation, most, now().index().entries());
+    // 10/32 and 1/4/20 are slips for a dash.
+    int slash = designation.lastIndexOf('/');
+    Optional<ScrewThread> dashed =
+        slash < 0
+            ? Optional.empty()
+            : find(designation.substring(0, slash) + "-" + designation.substring(slash + 1));
+    return dashed.isEmpty()
+        ? near
+        : Stream.concat(dashed.stream(), near.stream()).distinct().limit(most).toList();
+  }
+
+  @Override
+  public Optional<String> refusal(String designation) {
+    return OtherThreads.refusal(DesignationText.key(designation));
   }
 
   @Override

@@ -223,7 +223,10 @@ class DesignationTest {
     "M8 fine, M8 x 0.75",
     "5/16 x 36 ME, 5/16 x 32 ME",
     "2 BAA, 2 BA",
-    "7/16 BFS, 7/16 BSF"
+    "7/16 BFS, 7/16 BSF",
+    "#4, #4-48 UNF",
+    "10/32, #10-32 UNF",
+    "1/4/20, 1/4-20 UNC"
   })
   void namesWhatMayHaveBeenMeant(String typed, String among) {
     List<String> near = threads.near(typed, 6).stream().map(ScrewThread::designation).toList();

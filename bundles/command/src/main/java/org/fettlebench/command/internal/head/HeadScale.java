@@ -23,6 +23,7 @@ import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fasteners.scale.ScaleLook;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -65,7 +66,11 @@ public final class HeadScale implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread model = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread model) {
     double oneTo = scale(call);
     Head full = full(call, model, oneTo);
     List<ScaleLook> looks = Refusals.ask(() -> looks(model, full, oneTo));

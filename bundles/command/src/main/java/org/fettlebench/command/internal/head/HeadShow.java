@@ -18,6 +18,7 @@ import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -50,7 +51,11 @@ public final class HeadShow implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     List<Head> listed = heads.forThread(thread);
     Object data =
         Data.of(

@@ -23,6 +23,7 @@ import org.fettlebench.measure.MeasureException;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Standing;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.ClearanceFit;
@@ -83,7 +84,11 @@ public final class HeadSinkCommand implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     try {
       List<HeadSink> cuts = cuts(call, thread);
       HeldDrills held = new HeldDrills(stock, drills);

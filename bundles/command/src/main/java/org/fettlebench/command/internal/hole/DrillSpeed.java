@@ -16,12 +16,14 @@ import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.MeasureException;
-import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
+import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.speed.CuttingOperation;
 import org.fettlebench.tooling.speed.SpeedJob;
@@ -102,13 +104,23 @@ public final class DrillSpeed implements Command {
   }
 
   private Length diameter(Call call, CuttingOperation operation) {
-    Optional<ScrewThread> thread =
+    Optional<ThreadCall> thread =
         operation == CuttingOperation.TAP
-            ? threads.find(call.operand("SIZE").orElseThrow())
+            ? threads.read(call.operand("SIZE").orElseThrow())
             : Optional.empty();
     return thread
-        .map(ScrewThread::major)
-        .orElseGet(() -> DrillWords.read(drills, call, "SIZE").diameter());
+        .map(called -> called.thread().major())
+        .orElseGet(() -> tool(call, operation).diameter());
+  }
+
+  private DrillSize tool(Call call, CuttingOperation operation) {
+    try {
+      return DrillWords.read(drills, call, "SIZE");
+    } catch (CommandException none) {
+      throw operation == CuttingOperation.TAP
+          ? ThreadWords.unknown(threads, call.operand("SIZE").orElseThrow())
+          : none;
+    }
   }
 
   private SpindleSpeed speed(SpeedJob job) {

@@ -12,6 +12,7 @@ import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.DrillSize;
@@ -69,7 +70,11 @@ public final class HolePlan implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     boolean catalogue = fromCatalogue(call);
     HeldDrills held = new HeldDrills(stock, drills);
     List<DrillSize> from = catalogue ? drills.catalogue() : held.sizes();

@@ -22,6 +22,7 @@ import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Tolerances;
 import org.fettlebench.tables.Source;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -65,7 +66,11 @@ public final class JointEdge implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     Length hole = call.length("--hole").orElse(thread.major());
     List<Line> lines = Refusals.ask(() -> lines(call, thread, hole.millimetres()));
     boolean wanting = lines.stream().anyMatch(line -> line.met().filter(met -> !met).isPresent());

@@ -24,6 +24,7 @@ import org.fettlebench.fasteners.grip.ScrewReach;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -67,7 +68,11 @@ public final class JointLength implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     Length passed =
         call.length("--passed")
             .orElseThrow(

@@ -105,8 +105,8 @@ public final class JointZone implements Command {
             .orElseThrow(
                 () -> new CommandException("say --fastener: a diameter such as \"6 mm\" or M6"));
     return threads
-        .find(typed)
-        .map(thread -> thread.major().millimetres())
+        .read(typed)
+        .map(called -> called.thread().major().millimetres())
         .orElseGet(
             () ->
                 typed.matches("(?s).*[A-Za-z].*") && !typed.matches("(?s).*(mm|in|thou)\\s*")

@@ -17,6 +17,7 @@ import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.Drills;
@@ -82,7 +83,11 @@ public final class TapRiskCommand implements Command {
 
   @Override
   public Reply run(Call call) {
-    ScrewThread thread = ThreadWords.one(threads, call.operand("THREAD").orElseThrow());
+    ThreadCall called = ThreadWords.called(threads, call.operand("THREAD").orElseThrow());
+    return ThreadWords.told(called, answer(call, called.thread()));
+  }
+
+  private Reply answer(Call call, ScrewThread thread) {
     WorkMaterial material = WorkWords.needed(materials, call);
     List<DrillSize> from =
         call.on("--catalogue") ? drills.catalogue() : new HeldDrills(stock, drills).sizes();

@@ -68,7 +68,9 @@ public final class ThreadLimitsCommand implements Command {
     List<String> texts = new ArrayList<>();
     limits.forEach(one -> texts.add(text(one, call.unit())));
     List<String> around = ThreadWords.around(called);
-    around.forEach(note -> texts.add("  note: " + note));
+    if (!around.isEmpty()) {
+      texts.add(ThreadWords.notes(around));
+    }
     return Reply.done(
         String.join("\n\n", texts),
         Data.of(

@@ -1,6 +1,7 @@
 package org.fettlebench.command.internal.thread;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -13,6 +14,7 @@ import org.fettlebench.command.internal.Figures;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -44,13 +46,24 @@ public final class ThreadShow implements Command {
 
   @Override
   public Reply run(Call call) {
-    List<ScrewThread> asked = ThreadWords.several(threads, call.operands("DESIGNATION"));
+    List<ThreadCall> asked = ThreadWords.several(threads, call.operands("DESIGNATION"));
     String text =
         asked.stream().map(thread -> text(thread, call.unit())).collect(Collectors.joining("\n\n"));
-    return Reply.done(text, Data.of("threads", asked.stream().map(ThreadData::of).toList()));
+    return Reply.done(text, Data.of("threads", asked.stream().map(ThreadShow::data).toList()));
   }
 
-  private static String text(ScrewThread thread, LengthUnit unit) {
+  private static Map<String, Object> data(ThreadCall called) {
+    Map<String, Object> data = ThreadData.of(called.thread());
+    data.putAll(
+        Data.of(
+            "calledFor", called.designation(),
+            "threadClass", called.threadClass()));
+    data.putAll(ThreadWords.data(called));
+    return data;
+  }
+
+  private static String text(ThreadCall called, LengthUnit unit) {
+    ScrewThread thread = called.thread();
     LengthUnit other = Figures.other(unit);
     Columns columns = new Columns().indent(2).right(1, 2).row("", unit.symbol(), other.symbol());
     row(columns, unit, "major diameter", thread.major());
@@ -58,14 +71,16 @@ public final class ThreadShow implements Command {
     row(columns, unit, "minor diameter, nut", thread.minorInternal());
     row(columns, unit, "minor diameter, screw", thread.minorExternal());
     row(columns, unit, "pitch", thread.pitch());
-    return thread.designation()
+    List<String> around = ThreadWords.around(called);
+    return called.designation()
         + "  ("
         + thread.form().title()
         + thread.threadsPerInch().map(tpi -> ", " + tpi + " threads per inch").orElse("")
         + ")\n"
         + columns.text()
         + "\n  source: "
-        + Figures.source(thread.source());
+        + Figures.source(thread.source())
+        + (around.isEmpty() ? "" : "\n" + ThreadWords.notes(around));
   }
 
   private static void row(Columns columns, LengthUnit unit, String name, Length length) {

@@ -78,7 +78,7 @@ public final class ThreadStrengthCommand implements Command {
   public Reply run(Call call) {
     ThreadCall called = ThreadWords.called(threads, call.operand("DESIGNATION").orElseThrow());
     try {
-      return answer(call, called);
+      return ThreadWords.told(called, answer(call, called));
     } catch (MeasureException refused) {
       throw new CommandException(refused.getMessage());
     }

@@ -110,7 +110,8 @@ public final class ThreadWires implements Command {
         throw new CommandException("say which wires: --wire LENGTH, --held LIST or --from-drills");
       }
       Found found = found(call, called, choice);
-      return Reply.of(!found.inside().orElse(true), text(found, call.unit()), data(found));
+      return ThreadWords.told(
+          called, Reply.of(!found.inside().orElse(true), text(found, call.unit()), data(found)));
     } catch (MeasureException refused) {
       throw new CommandException(refused.getMessage());
     }

@@ -1,10 +1,14 @@
 package org.fettlebench.command.internal.thread;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fettlebench.command.CommandException;
+import org.fettlebench.command.Reply;
+import org.fettlebench.command.internal.Data;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.threads.Threads;
@@ -16,12 +20,19 @@ public final class ThreadWords {
   private ThreadWords() {}
 
   /**
-   * Reads one thread out of all words.
+   * Reads one thread out of all words where a hand or a length would say nothing.
    *
-   * @throws CommandException naming the nearest threads when there is no such thread
+   * @throws CommandException naming the nearest threads when there is no such thread, or the thread
+   *     alone when more is said
    */
   public static ScrewThread one(Threads threads, String typed) {
-    return threads.find(typed).orElseThrow(() -> unknown(threads, typed));
+    ThreadCall called = called(threads, typed);
+    if (!around(called).isEmpty()) {
+      throw new CommandException(
+          "\"%s\" says more than which thread; here it is %s alone"
+              .formatted(typed, called.thread().designation()));
+    }
+    return called.thread();
   }
 
   /**
@@ -38,8 +49,8 @@ public final class ThreadWords {
    *
    * @throws CommandException naming the nearest threads when some words name none
    */
-  public static List<ScrewThread> several(Threads threads, List<String> typed) {
-    List<ScrewThread> found = new ArrayList<>();
+  public static List<ThreadCall> several(Threads threads, List<String> typed) {
+    List<ThreadCall> found = new ArrayList<>();
     List<String> words = typed.stream().flatMap(word -> parts(threads, word)).toList();
     int next = 0;
     while (next < words.size()) {
@@ -55,17 +66,17 @@ public final class ThreadWords {
 
   private static java.util.stream.Stream<String> parts(Threads threads, String word) {
     // "2 BA" in quotes is one designation; a comma parts two, unless it is a decimal comma: M3,5.
-    if (threads.find(word).isPresent()) {
+    if (threads.read(word).isPresent()) {
       return java.util.stream.Stream.of(word);
     }
     return java.util.Arrays.stream(word.split(",")).map(String::strip).filter(w -> !w.isEmpty());
   }
 
-  private record Run(ScrewThread thread, int end) {}
+  private record Run(ThreadCall thread, int end) {}
 
   private static Optional<Run> longest(Threads threads, List<String> words, int from) {
     for (int end = words.size(); end > from; end--) {
-      Optional<ScrewThread> thread = threads.find(String.join(" ", words.subList(from, end)));
+      Optional<ThreadCall> thread = threads.read(String.join(" ", words.subList(from, end)));
       if (thread.isPresent()) {
         return Optional.of(new Run(thread.get(), end));
       }
@@ -92,8 +103,36 @@ public final class ThreadWords {
     return around;
   }
 
+  /** Returns an answer with what was written around its thread told in words and as data. */
+  public static Reply told(ThreadCall called, Reply reply) {
+    List<String> around = around(called);
+    if (around.isEmpty()) {
+      return reply;
+    }
+    Map<Object, Object> data = new LinkedHashMap<>((Map<?, ?>) reply.data());
+    data.putAll(data(called));
+    return new Reply(reply.status(), reply.text() + "\n" + notes(around), data);
+  }
+
+  /** Returns the lines of what was written around a thread. */
+  static String notes(List<String> around) {
+    return around.stream().map(note -> "  note: " + note).collect(Collectors.joining("\n"));
+  }
+
+  /** Returns what was written around a thread as data. */
+  static Map<String, Object> data(ThreadCall called) {
+    return Data.of(
+        "leftHand", called.leftHand(),
+        "lengthMm", called.length().map(Data::mm),
+        "lengthIn", called.length().map(Data::in));
+  }
+
   /** Returns what is told of words that name no thread, with the nearest threads. */
-  static CommandException unknown(Threads threads, String typed) {
+  public static CommandException unknown(Threads threads, String typed) {
+    Optional<String> other = threads.refusal(typed);
+    if (other.isPresent()) {
+      return new CommandException("\"" + typed + "\": " + other.get());
+    }
     String near =
         threads.near(typed, MOST_NEAR).stream()
             .map(ScrewThread::designation)
