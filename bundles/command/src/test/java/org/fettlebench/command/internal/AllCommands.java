@@ -17,6 +17,7 @@ import org.fettlebench.command.internal.hole.DrillNear;
 import org.fettlebench.command.internal.hole.DrillShow;
 import org.fettlebench.command.internal.hole.DrillSpeed;
 import org.fettlebench.command.internal.hole.HolePlan;
+import org.fettlebench.command.internal.hole.HoleReam;
 import org.fettlebench.command.internal.holeplace.Bench;
 import org.fettlebench.command.internal.holeplace.HoleCorrect;
 import org.fettlebench.command.internal.holeplace.HoleMark;
@@ -121,7 +122,8 @@ public final class AllCommands {
           Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock(), placings),
       new PatternFitCommand(Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
       new DrillNear(Providers.DRILLS, club.stock()),
-      new DrillShow(Providers.DRILLS, club.stock()),
+      new DrillShow(Providers.DRILLS, club.stock(), Providers.DRILLED),
+      new HoleReam(Providers.DRILLS, club.stock(), Providers.DRILLED, Providers.WORK),
       new ChartPrint(Providers.WALL_CHARTS, Providers.DRILLS, club.stock()),
       new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),
       new TapRiskCommand(

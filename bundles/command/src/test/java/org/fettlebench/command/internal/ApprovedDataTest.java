@@ -103,6 +103,7 @@ class ApprovedDataTest {
     "head-show, head show M6",
     "drill-near, drill near 5/32",
     "drill-show, drill show No 22",
+    "hole-ream, hole ream 4.2mm --material brass",
     "drill-speed, drill speed No 22 --material brass --machine 480,850,1400",
     "tap-risk, tap risk 2 BA --material EN1A --depth 20mm --through --drill 5/32",
     "head-sink, head sink M6",

@@ -65,8 +65,10 @@ import org.fettlebench.threads.strength.ThreadStrength;
 import org.fettlebench.threads.wires.MeasuringWires;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.drilled.DrilledHoles;
 import org.fettlebench.tooling.internal.DrillRegistry;
 import org.fettlebench.tooling.internal.HoleChoice;
+import org.fettlebench.tooling.internal.drilled.DrilledHoleService;
 import org.fettlebench.tooling.internal.risk.TapRiskService;
 import org.fettlebench.tooling.internal.speed.SpeedService;
 import org.fettlebench.tooling.internal.work.WorkRegistry;
@@ -120,6 +122,9 @@ public final class Providers {
 
   /** The materials that are worked. */
   public static final WorkMaterials WORK = new WorkRegistry(TABLES, Providers::faulty);
+
+  /** How drilled holes come out. */
+  public static final DrilledHoles DRILLED = new DrilledHoleService(TABLES, Providers::faulty);
 
   /** Spindle speeds. */
   public static final SpindleSpeeds SPEEDS = new SpeedService(TABLES, WORK, Providers::faulty);

@@ -74,10 +74,19 @@ public final class PublishedRow {
    * @param why it is not followed
    */
   public void refuse(String column, double taken, String why) {
+    refuseBeyond(column, taken, half(column), why);
+  }
+
+  /** Refuses a figure of a list that drops noughts: by half a unit of a decimal place. */
+  public void refuseTo(String column, int places, double taken, String why) {
+    refuseBeyond(column, taken, 0.5 * Math.pow(10, -places), why);
+  }
+
+  private void refuseBeyond(String column, double taken, double tolerance, String why) {
     reason(why);
     if (has(column)) {
       held.add(column);
-      if (Math.abs(number(column) - taken) <= half(column) + NOISE) {
+      if (Math.abs(number(column) - taken) <= tolerance + NOISE) {
         faults.add(name(column) + " agrees with " + taken + " and need not be refused: " + why);
       }
     }

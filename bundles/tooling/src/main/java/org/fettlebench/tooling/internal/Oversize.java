@@ -6,12 +6,19 @@ import org.fettlebench.measure.Length;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Table;
 import org.fettlebench.tables.TableFormatException;
+import org.fettlebench.tooling.drilled.DrilledHole;
 
 /** How much larger than the drill a drilled hole comes out, by a table of kind drill-oversize. */
-final class Oversize {
-  static final String KIND = "drill-oversize";
+public final class Oversize {
+  /** The kind of table. */
+  public static final String KIND = "drill-oversize";
 
-  private record Point(double diameterMm, double meanMm, Source source) {}
+  private record Point(
+      double diameterMm,
+      Optional<Double> leastMm,
+      double meanMm,
+      Optional<Double> mostMm,
+      Source source) {}
 
   /** An oversize and where it comes from. */
   record Expected(Length mean, Source source) {}
@@ -27,7 +34,7 @@ final class Oversize {
    *
    * @throws TableFormatException with every fault of the table
    */
-  static Oversize read(Table table) {
+  public static Oversize read(Table table) {
     List<Point> points = RowFaults.read(table, Oversize::point);
     for (int i = 1; i < points.size(); i++) {
       if (!(points.get(i).diameterMm() > points.get(i - 1).diameterMm())) {
@@ -43,11 +50,20 @@ final class Oversize {
         RowFaults.either(row, "oversize_mean")
             .orElseThrow(() -> RowFaults.fault(row, "the mean oversize is missing"));
     return new Point(
-        RowFaults.needed(row, "diameter").millimetres(), mean.millimetres(), row.source());
+        RowFaults.needed(row, "diameter").millimetres(),
+        RowFaults.either(row, "oversize_least").map(Length::millimetres),
+        mean.millimetres(),
+        RowFaults.either(row, "oversize_most").map(Length::millimetres),
+        row.source());
   }
 
-  /** Returns the oversize in proportion between the two nearest rows; none outside the table. */
+  /** Returns the mean oversize in proportion between the two nearest rows; none outside them. */
   Optional<Expected> of(Length drill) {
+    return range(drill).map(range -> new Expected(range.mean(), range.source()));
+  }
+
+  /** Returns least, mean and most in proportion between the two nearest rows; none outside them. */
+  public Optional<DrilledHole.Oversize> range(Length drill) {
     double mm = drill.millimetres();
     for (int i = 0; i < points.size(); i++) {
       Point above = points.get(i);
@@ -60,10 +76,17 @@ final class Oversize {
     return Optional.empty();
   }
 
-  private static Expected between(Point below, Point above, double mm) {
+  private static DrilledHole.Oversize between(Point below, Point above, double mm) {
     double span = above.diameterMm() - below.diameterMm();
     double share = span > 0 ? (mm - below.diameterMm()) / span : 0;
-    double mean = below.meanMm() + share * (above.meanMm() - below.meanMm());
-    return new Expected(Length.ofMillimetres(mean), above.source());
+    return new DrilledHole.Oversize(
+        below.leastMm().flatMap(low -> above.leastMm().map(high -> mixed(low, high, share))),
+        mixed(below.meanMm(), above.meanMm(), share),
+        below.mostMm().flatMap(low -> above.mostMm().map(high -> mixed(low, high, share))),
+        above.source());
+  }
+
+  private static Length mixed(double below, double above, double share) {
+    return Length.ofMillimetres(below + share * (above - below));
   }
 }

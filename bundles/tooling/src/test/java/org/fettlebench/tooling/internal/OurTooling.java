@@ -11,6 +11,7 @@ import org.fettlebench.tables.Table;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.internal.ThreadRegistry;
 import org.fettlebench.tooling.DrillSize;
+import org.fettlebench.tooling.internal.drilled.DrilledHoleService;
 import org.fettlebench.tooling.internal.risk.TapRiskService;
 import org.fettlebench.tooling.internal.speed.SpeedService;
 import org.fettlebench.tooling.internal.work.WorkRegistry;
@@ -32,7 +33,7 @@ final class OurTooling {
                       + "drill-oversize,blind-holes,work-materials,speeds-drill-etantdonnes,"
                       + "speeds-drill-machinistpost,speeds-drill-docslib,speeds-ream-protocutter,"
                       + "speeds-tap-london,speeds-tap-lavallee,speed-factors,tap-resistance,"
-                      + "tap-coefficients,tap-cores",
+                      + "tap-coefficients,tap-cores,reaming,drill-tolerances",
                   "ba,me,bsb,bsw,bsf,metric-coarse,metric-fine,unc,unf,unef,g,limits-iso-965,"
                       + "limits-iso-228")
               .flatMap(names -> Arrays.stream(names.split(",")))
@@ -45,6 +46,7 @@ final class OurTooling {
 
   static final WorkRegistry MATERIALS = new WorkRegistry(TABLES, NO_FAULTS);
   static final SpeedService SPEEDS = new SpeedService(TABLES, MATERIALS, NO_FAULTS);
+  static final DrilledHoleService DRILLED = new DrilledHoleService(TABLES, NO_FAULTS);
   static final TapRiskService RISKS = new TapRiskService(TABLES, MATERIALS, NO_FAULTS);
 
   private OurTooling() {}

@@ -3,24 +3,33 @@ package org.fettlebench.tooling.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fettlebench.measure.Length;
+import org.fettlebench.testkit.published.PublishedRow;
+import org.fettlebench.testkit.published.PublishedTable;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** Drill sizes against printed ones. */
 class PublishedDrillsTest {
-  static List<Published> numbers() throws IOException {
-    return Published.rows("drills-number.csv");
+  private static PublishedTable table(String file) {
+    return PublishedTable.read(PublishedDrillsTest.class, file);
   }
 
-  @ParameterizedTest
-  @MethodSource("numbers")
-  void numbers(Published row) {
+  private static boolean says(PublishedRow row, String words) {
+    return row.cell("check_note").contains(words);
+  }
+
+  @Test
+  void numbers() {
+    PublishedTable table = table("drills-number.csv").apart("words", "check_note");
+    table.holdEach(PublishedDrillsTest::number);
+    List<String> listed = table.rows().stream().map(row -> row.cell("number")).sorted().toList();
+    assertEquals(IntStream.rangeClosed(1, 97).mapToObj(String::valueOf).sorted().toList(), listed);
+  }
+
+  private static void number(PublishedRow row) {
     Length diameter = OurTooling.drill("No " + row.cell("number")).diameter();
     for (String column :
         List.of(
@@ -31,83 +40,105 @@ class PublishedDrillsTest {
             "dia_in_units_interpolated")) {
       row.check(column, diameter.inches());
     }
-    // No 40: a slip of the printer, .980 for .0980.
-    if (!row.wrong("toolmex")) {
-      row.check("dia_in_toolmex", diameter.inches());
-      row.check("dia_mm_toolmex", diameter.millimetres());
-    }
-    // Rounded to three places where the note says so.
-    if (!row.wrong("cq ")) {
+    row.checkUnless(
+        says(row, "toolmex"), "dia_in_toolmex", diameter.inches(), "No 40: .980 for .0980");
+    row.checkUnless(
+        says(row, "toolmex"), "dia_mm_toolmex", diameter.millimetres(), "No 40: to 0.1 mm");
+    if (says(row, "cq ")) {
+      row.refuseTo("dia_in_cq", 4, diameter.inches(), "rounded to three places");
+    } else {
       row.check("dia_in_cq", diameter.inches());
     }
-    // No 85: 0.280 mm stands beside 0.0110 in, which is 0.2794 mm.
-    row.check("dia_mm_circuitousroot", diameter.millimetres(), 1);
+    row.checkWithin(
+        "dia_mm_circuitousroot",
+        diameter.millimetres(),
+        0.001,
+        "No 85: 0.280 mm stands beside 0.0110 in, which is 0.2794 mm");
   }
 
   @Test
-  void numbersAreAllThere() throws IOException {
-    assertEquals(97, numbers().stream().map(row -> row.cell("number")).distinct().count());
+  void letters() {
+    table("drills-letter.csv")
+        .apart("words", "check_note")
+        .holdEach(
+            row -> {
+              Length diameter = OurTooling.drill(row.cell("letter")).diameter();
+              for (String column :
+                  List.of(
+                      "dia_in_units",
+                      "dia_in_cq",
+                      "dia_in_toolmex",
+                      "dia_in_mhb31",
+                      "dia_in_thread_chart")) {
+                row.check(column, diameter.inches());
+              }
+              row.check("dia_mm_toolmex", diameter.millimetres());
+            });
   }
 
-  static List<Published> letters() throws IOException {
-    return Published.rows("drills-letter.csv");
+  @Test
+  void fractions() {
+    table("drills-fraction.csv")
+        .apart("words", "check_note")
+        .holdEach(PublishedDrillsTest::fraction);
   }
 
-  @ParameterizedTest
-  @MethodSource("letters")
-  void letters(Published row) {
-    Length diameter = OurTooling.drill(row.cell("letter")).diameter();
-    for (String column :
-        List.of(
-            "dia_in_units", "dia_in_cq", "dia_in_toolmex", "dia_in_mhb31", "dia_in_thread_chart")) {
-      row.check(column, diameter.inches());
-    }
-    row.check("dia_mm_toolmex", diameter.millimetres());
-  }
-
-  static List<Published> fractions() throws IOException {
-    return Published.rows("drills-fraction.csv");
-  }
-
-  @ParameterizedTest
-  @MethodSource("fractions")
-  void fractions(Published row) {
+  private static void fraction(PublishedRow row) {
     Length diameter = OurTooling.drill(row.cell("fraction")).diameter();
     assertTrue(OurTooling.DRILLS.catalogue().contains(OurTooling.drill(row.cell("fraction"))));
-    // 1/32 in and its like lie halfway between two printed places: sources go either way.
+    boolean halfway = says(row, "differently");
     for (String column :
         List.of("dia_in_toolmex", "dia_in_mhb31", "dia_in_thread_chart", "dia_in_circuitousroot")) {
-      row.check(column, diameter.inches(), row.wrong("differently") ? 1 : 0.5);
+      if (halfway) {
+        row.checkWithin(column, diameter.inches(), 1e-4, "halfway between two printed places");
+      } else {
+        row.check(column, diameter.inches());
+      }
     }
     row.check("dia_mm_toolmex", diameter.millimetres());
-    // Converted from the inches as printed, rounded to 0.0001 in.
-    row.checkWithin("dia_mm_circuitousroot", diameter.millimetres(), 0.00005 * 25.4 + 0.0005);
+    row.checkWithin(
+        "dia_mm_circuitousroot",
+        diameter.millimetres(),
+        0.00005 * 25.4 + 0.0005,
+        "converted from the inches as printed, to 0.0001 in");
   }
 
-  /** The four rules: tenths with +0.02 +0.05 +0.08, with +0.05, alone, and quarters. */
+  /** The rules of the rows: steps from a size to a size, of 0.02 and more below 1 mm. */
   @Test
-  void metricSteps() throws IOException {
-    assertEquals(4, Published.rows("drills-metric-series-bs328.csv").size());
+  void metricSteps() {
+    List<Length> expected = new ArrayList<>();
+    table("drills-metric-series-bs328.csv")
+        .apart("who says it", "source")
+        .holdEach(row -> row.that("rule", () -> expected.addAll(sizes(row)), "gives no size"));
     List<Length> metric =
         OurTooling.DRILLS.catalogue().stream()
             .filter(drill -> drill.names().stream().anyMatch(name -> name.endsWith(" mm")))
             .map(drill -> drill.diameter())
             .filter(size -> size.millimetres() < 26)
-            .collect(Collectors.toList());
-    List<Length> expected = new ArrayList<>();
-    for (int hundredths = 20; hundredths < 2600; hundredths++) {
-      int rest = hundredths % 10;
-      boolean step =
-          hundredths < 100
-              ? rest == 0 || rest == 2 || rest == 5 || rest == 8
-              : hundredths < 300
-                  ? rest % 5 == 0
-                  : hundredths < 1400 ? rest == 0 : hundredths % 25 == 0;
-      if (step) {
-        expected.add(Length.ofNanometres(hundredths * 10_000L));
-      }
+            .toList();
+    // The page counts 230, which the three quarters above its last figure make up.
+    for (int hundredths : new int[] {2525, 2550, 2575}) {
+      expected.add(Length.ofNanometres(hundredths * 10_000L));
     }
     assertEquals(230, expected.size());
-    assertEquals(expected, metric);
+    assertEquals(expected.stream().sorted().toList(), metric);
+  }
+
+  private static List<Length> sizes(PublishedRow row) {
+    int from = (int) Math.round(100 * row.number("from_mm"));
+    int to = (int) Math.round(100 * row.number("to_mm"));
+    String rule = row.cell("rule");
+    return IntStream.rangeClosed(from, to)
+        .filter(hundredths -> step(rule, hundredths))
+        .mapToObj(hundredths -> Length.ofNanometres(hundredths * 10_000L))
+        .toList();
+  }
+
+  private static boolean step(String rule, int hundredths) {
+    if (rule.startsWith("M*1")) {
+      return hundredths % 25 == 0;
+    }
+    int rest = hundredths % 10;
+    return rest == 0 || rule.contains(String.format(java.util.Locale.ROOT, "+0.%02d", rest));
   }
 }

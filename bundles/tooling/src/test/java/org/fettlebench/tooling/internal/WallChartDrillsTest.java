@@ -3,7 +3,6 @@ package org.fettlebench.tooling.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -14,6 +13,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fettlebench.tables.Standing;
 import org.fettlebench.tables.Table;
+import org.fettlebench.testkit.published.PublishedRow;
+import org.fettlebench.testkit.published.PublishedTable;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.HoleChooser.PercentWanted;
@@ -40,21 +41,25 @@ class WallChartDrillsTest {
         .orElseThrow(() -> new AssertionError("no drill for " + thread.designation()));
   }
 
-  static Stream<Named> rows() throws IOException {
+  private static List<PublishedRow> rowsOf(String file) {
+    return PublishedTable.read(WallChartDrillsTest.class, file).rows();
+  }
+
+  static Stream<Named> rows() {
     List<Named> rows = new ArrayList<>();
-    for (Published row : Published.rows("ba-drills.csv")) {
+    for (PublishedRow row : rowsOf("ba-drills.csv")) {
       rows.add(Named.of(row, row.cell("number") + " BA", "tap_mm", "tap_drill"));
     }
-    for (Published row : Published.rows("me-threads.csv")) {
+    for (PublishedRow row : rowsOf("me-threads.csv")) {
       rows.add(
           Named.of(
               row, row.cell("size_in") + " x " + row.cell("tpi") + " ME", "tap_mm", "tap_drill"));
     }
-    for (Published row : Published.rows("bsb-26tpi.csv")) {
+    for (PublishedRow row : rowsOf("bsb-26tpi.csv")) {
       rows.add(
           Named.of(row, row.cell("size_in") + " BSB", "tap_mm_ministeam", "tap_drill_ministeam"));
     }
-    for (Published row : Published.rows("bsw-drills.csv")) {
+    for (PublishedRow row : rowsOf("bsw-drills.csv")) {
       rows.add(
           Named.of(
               row,
@@ -67,7 +72,7 @@ class WallChartDrillsTest {
               "tap_mm_ministeam",
               "tap_drill_ministeam"));
     }
-    for (Published row : Published.rows("bsf-drills.csv")) {
+    for (PublishedRow row : rowsOf("bsf-drills.csv")) {
       rows.add(
           Named.of(
               row,
@@ -77,7 +82,7 @@ class WallChartDrillsTest {
               "tap_mm_ministeam",
               "tap_drill_ministeam"));
     }
-    for (Published row : Published.rows("metric-tap-drills.csv")) {
+    for (PublishedRow row : rowsOf("metric-tap-drills.csv")) {
       rows.add(
           Named.of(
               row,
@@ -88,7 +93,7 @@ class WallChartDrillsTest {
               "tap_mm_ibe",
               "tap_mm_engineersedge"));
     }
-    for (Published row : Published.rows("unified-tap-drills.csv")) {
+    for (PublishedRow row : rowsOf("unified-tap-drills.csv")) {
       rows.add(
           Named.of(
               row,
@@ -98,7 +103,7 @@ class WallChartDrillsTest {
               "tap_soft_cq",
               "tap_mm_freecad"));
     }
-    for (Published row : Published.rows("bsp-g-iso228.csv")) {
+    for (PublishedRow row : rowsOf("bsp-g-iso228.csv")) {
       rows.add(Named.of(row, "G" + row.cell("size"), "tap_mm_freecad", "tap_mm_0685"));
     }
     // Drills are made to 50 mm: G 1 3/4 and G 2 are bored.
@@ -124,7 +129,7 @@ class WallChartDrillsTest {
           .anyMatch(printed -> Math.abs(chosen - printed) <= NEAR_PERCENT);
     }
 
-    static Named of(Published row, String thread, String... columns) {
+    static Named of(PublishedRow row, String thread, String... columns) {
       List<DrillSize> drills = new ArrayList<>();
       for (String column : columns) {
         if (row.has(column)) {
@@ -139,15 +144,15 @@ class WallChartDrillsTest {
   }
 
   /** Rows that are not met, each with the reason. */
-  static Map<String, String> exceptions() throws IOException {
-    return Published.rows("wall-chart-exceptions.csv").stream()
+  static Map<String, String> exceptions() {
+    return rowsOf("wall-chart-exceptions.csv").stream()
         .collect(
             Collectors.toMap(
                 row -> row.cell("thread") + " " + row.cell("printed"), row -> row.cell("reason")));
   }
 
   @Test
-  void everyPrintedRowIsMetButThoseWithAReason() throws IOException {
+  void everyPrintedRowIsMetButThoseWithAReason() {
     Set<String> missed =
         rows()
             .filter(row -> !row.met())

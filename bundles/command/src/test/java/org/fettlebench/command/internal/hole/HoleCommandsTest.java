@@ -38,7 +38,8 @@ class HoleCommandsTest {
                 line("4.1 mm", 4.1, "Stand / 4", Condition.GOOD, 1)));
     return new Session(
         new DrillNear(Providers.DRILLS, stock),
-        new DrillShow(Providers.DRILLS, stock),
+        new DrillShow(Providers.DRILLS, stock, Providers.DRILLED),
+        new HoleReam(Providers.DRILLS, stock, Providers.DRILLED, Providers.WORK),
         new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, stock));
   }
 
@@ -191,5 +192,37 @@ class HoleCommandsTest {
     assertTrue(SESSION.type("drill", "show", "No", "60").out().endsWith("not held\n"));
     String letter = SESSION.type("drill", "show", "E").out();
     assertTrue(letter.contains("1/4 in"), letter);
+  }
+
+  /** Undersizes of reaming, ITI course: 0.2 to 0.3 mm and 0.05 mm for the drill at 6 mm. */
+  @Test
+  void drillBeforeAReamer() throws IOException {
+    Map<String, Object> six = data("hole", "ream", "6mm", "--catalogue", "--json");
+    assertEquals(5.65, ((Number) six.get("drillLeastMm")).doubleValue());
+    assertEquals(5.75, ((Number) six.get("drillMostMm")).doubleValue());
+    assertTrue(six.get("drills").toString().contains("5.7 mm"), six.toString());
+    Map<String, Object> light =
+        data("hole", "ream", "6mm", "--catalogue", "--material", "6082", "--json");
+    assertEquals(5.65, ((Number) light.get("drillMostMm")).doubleValue());
+    // Of those held 4.1 mm is lent and 4.0 mm is in its place.
+    Answer held = SESSION.type("hole", "ream", "4.2mm");
+    assertEquals(0, held.status());
+    assertTrue(held.out().contains("4.0 mm"), held.out());
+    Answer none = SESSION.type("hole", "ream", "30mm");
+    assertEquals(1, none.status());
+    assertTrue(none.out().contains("--catalogue"), none.out());
+    assertEquals(2, SESSION.type("hole", "ream", "0mm").status());
+  }
+
+  /** Oversize in tests of the USCTI (remembered) and tolerance of AND10387 at 1/4 in. */
+  @Test
+  void holeThatADrillMakes() throws IOException {
+    Map<String, Object> quarter = data("drill", "show", "1/4", "--json");
+    assertEquals(
+        0.004, ((Number) ((Map<?, ?>) quarter.get("holeOversize")).get("meanIn")).doubleValue());
+    assertEquals(
+        0.005, ((Number) ((Map<?, ?>) quarter.get("holeTolerance")).get("aboveIn")).doubleValue());
+    assertTrue(
+        SESSION.type("drill", "show", "1/4").out().contains("may be off by +0.127 -0.025 mm"));
   }
 }
