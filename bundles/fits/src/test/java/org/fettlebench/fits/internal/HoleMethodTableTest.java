@@ -42,6 +42,19 @@ class HoleMethodTableTest {
     assertEquals(0.15 * radius, method(0.15).errorRadiusMm(confidence), 1e-12);
   }
 
+  /**
+   * What a shop guide prints for holes marked out, punched and drilled by hand is a zone of 0.080
+   * in in diameter (engineersedge.com, drill mechanical tolerances), and for jig boring a position
+   * within 0.003 mm (fobproto.com, drilling and reaming tolerances): careful work lies between.
+   */
+  @Test
+  void shippedFiguresLieBetweenThePublishedExtremes() {
+    for (HoleMethod method : table(SHIPPED).methods()) {
+      double zone = 2 * method.errorRadiusMm(0.95);
+      assertTrue(zone < 0.080 * 25.4 && zone > 2 * 0.003, method.id() + " " + zone);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0, 1, -0.1, 95, Double.NaN})
   void confidenceOutsideNoughtToOneIsRefused(double confidence) {

@@ -27,6 +27,7 @@ class SimulationServiceTest {
   /** Inputs as the sources print them. */
   private static final Map<String, Simulations.Trial> EXAMPLES =
       Map.ofEntries(
+          Map.entry("G1", SimulationServiceTest::gauge),
           Map.entry("G5", draws -> sum(draws, 4)),
           Map.entry(
               "G7",
@@ -40,6 +41,8 @@ class SimulationServiceTest {
           Map.entry("G9 magnitude r 0.9", draws -> magnitude(pair(draws, 0.9))),
           Map.entry("G9 phase r 0.9", draws -> phase(pair(draws, 0.9))),
           Map.entry("G11", SimulationServiceTest::viscosity),
+          Map.entry("G13", draws -> Math.log(draws.rectangular(0.1, 1.1))),
+          Map.entry("G17", SimulationServiceTest::solution),
           Map.entry(
               "S1",
               draws ->
@@ -80,6 +83,37 @@ class SimulationServiceTest {
         * (draws.normal(61.0, 6.1) / draws.normal(36.6, 5.49))
         * (ball - draws.normal(1180, 0.5))
         / (ball - draws.normal(810, 0.5));
+  }
+
+  /** The end gauge: nm and kelvin; the cyclic temperature follows the arcsine law. */
+  private static double gauge(Draws draws) {
+    double cyclic = 0.5 * Math.sin(draws.rectangular(-Math.PI, Math.PI));
+    double temperature = draws.normal(-0.1, 0.2) + cyclic;
+    double standard = draws.normal(50_000_623, 25);
+    double difference = draws.normal(215, 5.8) + draws.normal(0, 3.9) + draws.normal(0, 6.7);
+    double expansion = draws.rectangular(9.5e-6, 13.5e-6);
+    return standard
+        + difference
+        - standard
+            * (draws.rectangular(-1e-6, 1e-6) * temperature
+                + expansion * draws.rectangular(-0.05, 0.05));
+  }
+
+  /** The solution: 1000 m P / (M V), with the mean of the mass of a mole in grammes. */
+  private static double solution(Draws draws) {
+    double mass = 0.3888 + even(draws, 0.15e-3) + even(draws, 0.15e-3);
+    double mole =
+        8 * (12.0107 + even(draws, 0.0008))
+            + 5 * (1.00794 + even(draws, 0.00007))
+            + 4 * (15.9994 + even(draws, 0.0003))
+            + 39.0983
+            + even(draws, 0.0001);
+    double volume = draws.triangular(18.61, 18.64, 18.67) + draws.normal(0, 0.006);
+    return draws.normal(1, 0.0005) * 1000 * mass * (1 + even(draws, 0.0005)) / (mole * volume);
+  }
+
+  private static double even(Draws draws, double half) {
+    return draws.rectangular(-half, half);
   }
 
   /**

@@ -19,6 +19,7 @@ import org.fettlebench.tables.TableFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class EdgeRuleTablesTest {
@@ -64,6 +65,28 @@ class EdgeRuleTablesTest {
   @Test
   void aTappedHoleWantsThreePitchesAndHalfTheMajor() {
     assertEquals(0.131, rule("tapped").leastMm(0.112 * 25.4, 1, 25.4 / 40) / 25.4, 0.0005);
+  }
+
+  /** Each rule as its source words it, for a fastener of 4 mm in a hole of 5 mm, pitch 0.7 mm. */
+  @ParameterizedTest
+  @CsvSource({
+    "tapped, 3 pitches and half the major diameter, 4.1",
+    "tapped-usual, 1.5 bolt diameters, 6",
+    "tapped-heavy, 2 d if heavily loaded, 8",
+    "structural-never-below, never below 1 d, 4",
+    "structural-large, 1.25 d over 1 1/4 in, 5",
+    "aluminium, 2.5 bolt diameters centre to edge, 10",
+    "steel-tension, 1 bolt diameter centre to edge, 4",
+    "gb-pitch, pitch 3 d0, 15",
+    "gb-end, end 2 d0, 10",
+    "gb-edge, edge 1.2 d0 bearing, 6",
+    "gb-edge-preloaded, 1.5 d0 preloaded, 7.5",
+    "is-machined, machine-cut edge 1.5 d0, 7.5",
+    "is-hand, hand-cut edge 1.7 d0, 8.5",
+    "is-pitch, pitch 2.5 d, 10",
+  })
+  void rulesAreThoseOfTheirSources(String id, String wording, double leastMm) {
+    assertEquals(leastMm, rule(id).leastMm(4, 5, 0.7), 1e-12, wording);
   }
 
   @Test
