@@ -64,9 +64,14 @@ final class BestShape {
     double out = Math.max(0, inside > 0 ? Math.sqrt(inside) - along : 0) + 0.05 * size;
     Point end = best.moved(out * ux, out * uy);
     Item.Side side = ux > 0 ? Item.Side.RIGHT : Item.Side.LEFT;
-    boolean taken =
-        side == governing.side() || governing.dimensionSide().filter(side::equals).isPresent();
+    Item.Side way = uy > 0 ? Item.Side.ABOVE : Item.Side.BELOW;
+    boolean taken = taken(governing, side) && taken(governing, way);
     double cost = out + (taken ? 0.3 * size : 0);
     return new Leader(end, side, surround.beyond(side, end, WORDS) ? cost + 0.1 * size : cost);
+  }
+
+  /** Returns whether what governs is figured on a side. */
+  private static boolean taken(GoverningShape governing, Item.Side side) {
+    return side == governing.side() || governing.dimensionSide().filter(side::equals).isPresent();
   }
 }

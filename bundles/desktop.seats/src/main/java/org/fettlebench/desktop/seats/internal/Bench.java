@@ -3,6 +3,7 @@ package org.fettlebench.desktop.seats.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.fits.SeatCure;
 
 /** The work in hand: what was done, what is chosen, and what is to be said of it. No window. */
 final class Bench {
@@ -10,6 +11,7 @@ final class Bench {
   private final History history = new History();
   private final List<Runnable> watchers = new ArrayList<>();
   private Optional<Handle> chosen = Optional.empty();
+  private Optional<SeatCure> looking = Optional.empty();
   private Reply reply;
   private boolean dragging;
 
@@ -29,6 +31,24 @@ final class Bench {
 
   Reply reply() {
     return reply;
+  }
+
+  /** Returns what is to be shown: the answer, or that of the cure that is looked at. */
+  Reply shown() {
+    return looking.map(cure -> Reply.of(cure.after())).orElse(reply);
+  }
+
+  /** Returns the cure that is looked at without being done. */
+  Optional<SeatCure> looking() {
+    return looking;
+  }
+
+  /** Looks at what a cure would make, or back at what is; any change looks back too. */
+  void look(Optional<SeatCure> cure) {
+    if (!cure.equals(looking)) {
+      looking = cure;
+      changed();
+    }
   }
 
   Optional<Handle> chosen() {
@@ -92,6 +112,7 @@ final class Bench {
 
   /** Asks again, when what is held or installed changed. */
   void ask() {
+    looking = Optional.empty();
     reply = book.ask(history.sketch());
     chosen = chosen.filter(handle -> Handles.at(history.sketch(), handle).isPresent());
     changed();

@@ -1,7 +1,12 @@
 package org.fettlebench.desktop.seats.internal;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
@@ -10,10 +15,10 @@ import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.desktop.widgets.VerdictBadge;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.Verdict;
-import org.fettlebench.measure.LengthFormat;
 
-/** What would cure the seat; a button does it, Undo takes it back. */
+/** What would cure the seat; a button draws it, another does it, Undo takes it back. */
 final class CureSection {
   private static final int REST_MS = 250;
 
@@ -23,18 +28,21 @@ final class CureSection {
   private final Section section;
   private Optional<SeatAnswer> curedFor = Optional.empty();
   private List<SeatCure> cures = List.of();
+  private final Map<SeatCure, Button> looks = new LinkedHashMap<>();
   private int asked;
 
   CureSection(Composite parent, Desk desk, Bench bench, SeatBook book) {
     this.desk = desk;
     this.bench = bench;
     this.book = book;
-    section = new Section(parent, desk.look(), "Cures");
+    section = Form.section(parent, desk, "Cures");
   }
 
   /** Looks for cures once the person rests; while dragging the old ones are gone. */
   void show() {
     Optional<SeatAnswer> answer = bench.reply().answer();
+    looks.forEach(
+        (cure, button) -> button.setSelection(bench.looking().filter(cure::equals).isPresent()));
     if (answer.equals(curedFor)) {
       return;
     }
@@ -68,15 +76,17 @@ final class CureSection {
 
   private void fill(String none) {
     section.clear();
+    looks.clear();
     Composite body = section.body();
     for (SeatCure cure : cures) {
-      Composite row = Layouts.wide(Layouts.columns(body, 2));
-      Composite words = Layouts.wide(Layouts.columns(row, 1));
-      ((org.eclipse.swt.layout.GridLayout) words.getLayout()).verticalSpacing = 1;
-      Layouts.text(words, desk.look(), LengthFormat.turned(cure.sentence(), desk.unit()));
-      new VerdictBadge(words, desk.look())
-          .small()
-          .show(SeatWords.mark(cure.after().verdict()), SeatWords.then(cure.after(), desk.unit()));
+      Composite words = Layouts.wide(Layouts.columns(body, 1));
+      ((GridLayout) words.getLayout()).verticalSpacing = 1;
+      Layouts.text(words, desk.look(), SeatWords.cure(cure, desk.unit()));
+      Composite row = Layouts.wide(Layouts.columns(words, 3));
+      VerdictBadge badge = new VerdictBadge(row, desk.look()).small();
+      badge.show(SeatMarks.of(cure.after().verdict()), SeatWords.then(cure.after(), desk.unit()));
+      Layouts.wide(badge);
+      looks.put(cure, look(row, cure));
       Layouts.button(row, desk.look(), "Do it", () -> apply(cure));
     }
     if (cures.isEmpty() && !none.isEmpty()) {
@@ -86,16 +96,38 @@ final class CureSection {
     ScrollPane.around(section).ifPresent(ScrollPane::fit);
   }
 
+  private Button look(Composite row, SeatCure cure) {
+    Button look = new Button(row, SWT.TOGGLE);
+    look.setFont(desk.look().text());
+    look.setText("Show");
+    look.setToolTipText("Draws the seat as it would be; nothing is changed yet");
+    look.addListener(SWT.Selection, event -> looked(cure, look.getSelection()));
+    return look;
+  }
+
+  /** Draws a cure without doing it, and back. */
+  private void looked(SeatCure cure, boolean on) {
+    bench.look(on ? Optional.of(cure) : Optional.empty());
+    if (on) {
+      desk.say(
+          "Drawn as if: " + SeatWords.cure(cure, desk.unit()) + " Nothing is changed yet.",
+          () -> bench.look(Optional.empty()));
+    }
+  }
+
   private void apply(SeatCure cure) {
     bench.apply(new Cured(book).change(cure));
-    desk.say(
-        LengthFormat.turned(cure.sentence(), desk.unit()) + ": shown and applied.",
-        bench.undoOfLast());
+    desk.say("Done: " + SeatWords.cure(cure, desk.unit()), bench.undoOfLast());
   }
 
   /** Returns where the section begins in its pane, pixels. */
   int top() {
     return section.getLocation().y;
+  }
+
+  /** Returns the button that draws a cure, for tests. */
+  Button look(SeatCure cure) {
+    return looks.get(cure);
   }
 
   /** Returns the cures shown, for tests. */

@@ -101,6 +101,7 @@ final class Draft {
                     points(List.of(found.centre())),
                     found.diameterMm(),
                     found.withinMm()));
+    DraftPractice.lines(hole.practice()).forEach(parts -> line(lines, parts));
   }
 
   private static void line(List<String> lines, Object... parts) {
@@ -111,11 +112,11 @@ final class Draft {
     lines.add(String.join("\t", plain));
   }
 
-  private static String figure(Optional<Length> length) {
+  static String figure(Optional<Length> length) {
     return length.map(each -> String.valueOf(each.nanometres())).orElse("");
   }
 
-  private static String figure(OptionalDouble value) {
+  static String figure(OptionalDouble value) {
     return value.isPresent() ? String.valueOf(value.getAsDouble()) : "";
   }
 
@@ -249,19 +250,19 @@ final class Draft {
                   Optional.of(
                       new SeatFile.Drilled(
                           ring(part[1]).get(0), number(part[2]), number(part[3])))));
-      default -> sketch;
+      default -> sketch.with(hole.with(DraftPractice.read(hole.practice(), part)));
     };
   }
 
-  private static Optional<Length> length(String text) {
+  static Optional<Length> length(String text) {
     return text.isEmpty() ? Optional.empty() : Optional.of(new Length(Long.parseLong(text)));
   }
 
-  private static double number(String text) {
+  static double number(String text) {
     return Double.parseDouble(text);
   }
 
-  private static OptionalDouble maybe(String text) {
+  static OptionalDouble maybe(String text) {
     return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(text));
   }
 

@@ -2,6 +2,7 @@ package org.fettlebench.desktop.seats.internal;
 
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.measure.Point;
 
 /** Edges of a ring of corners: the nearest to a place, and the place on it. */
@@ -45,15 +46,27 @@ final class Edges {
   /** Returns the sketch with a corner more on the edge under a place; empty when none is near. */
   static Optional<Sketch> cornerAdded(Sketch sketch, Point place, double reachMm) {
     Shape shape = sketch.shape();
-    return nearest(shape.corners(), place)
-        .filter(foot -> foot.distanceMm() <= reachMm && !shape.bent(shape.corners()))
-        .map(
-            foot ->
-                shape.stations().used()
-                    ? shape.with(shape.stations().added(foot.at().xMm()))
-                    : shape.withGiven(Shape.plus(shape.given(), foot.edge() + 1, foot.at())))
+    return nearest(shape.knots(shape.corners()), place)
+        .filter(foot -> foot.distanceMm() <= reachMm)
+        .flatMap(foot -> added(shape, foot))
         .filter(changed -> !changed.equals(shape))
         .map(sketch::with);
+  }
+
+  private static Optional<Shape> added(Shape shape, Foot foot) {
+    if (shape.stations().used()) {
+      return Optional.of(shape.with(shape.stations().added(foot.at().xMm())));
+    }
+    if (!shape.bent(shape.given())) {
+      return Optional.of(shape.withGiven(Shape.plus(shape.given(), foot.edge() + 1, foot.at())));
+    }
+    List<Outline.Corner> corners = shape.outline(shape.given()).corners();
+    Outline.Corner added = Outline.Corner.sharp(foot.at());
+    return corners.get(foot.edge()).through().isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            Handles.bent(
+                shape, outline -> Outline.ofCorners(Shape.plus(corners, foot.edge() + 1, added))));
   }
 
   /** Returns the number of the longest edge. */

@@ -23,6 +23,7 @@ final class FigureField extends Composite {
   private final Consumer<Optional<Length>> typed;
   private Optional<Length> shown = Optional.empty();
   private boolean showing;
+  private boolean brief;
 
   /**
    * Makes an empty field.
@@ -43,11 +44,18 @@ final class FigureField extends Composite {
     other = Layouts.remark(this, desk.look(), " ");
     ((GridData) other.getLayoutData()).verticalAlignment = SWT.CENTER;
     text.addListener(SWT.Modify, event -> read());
-    setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
   }
 
   FigureField hint(String words) {
     text.setMessage(words);
+    return this;
+  }
+
+  /** Shows the unit alone beside the field; the other unit when the pointer rests on it. */
+  FigureField brief() {
+    brief = true;
+    Layouts.characters(text, 7);
+    tell(shown);
     return this;
   }
 
@@ -92,10 +100,11 @@ final class FigureField extends Composite {
 
   private void tell(Optional<Length> length) {
     text.setForeground(desk.look().ink());
-    text.setToolTipText(null);
     LengthUnit unit = desk.unit();
     LengthUnit second = unit == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-    other.setText(
-        unit.symbol() + length.map(each -> " = " + LengthFormat.show(each, second)).orElse(""));
+    String same = length.map(each -> " = " + LengthFormat.show(each, second)).orElse("");
+    text.setToolTipText(
+        brief && !same.isEmpty() ? text.getText() + " " + unit.symbol() + same : null);
+    other.setText(unit.symbol() + (brief ? "" : same));
   }
 }

@@ -19,8 +19,8 @@ import org.fettlebench.measure.MeasureException;
 
 /**
  * Figures typed down a column, as a calliper gives them: Enter and the arrow keys go down and up,
- * Enter in an empty field goes on at the top of the next column. There is always one row more than
- * is filled.
+ * Enter in an empty field goes on at the top of the next column, after the last one beyond the
+ * grid. There is always one row more than is filled.
  */
 final class FigureGrid extends Composite {
   /** More rows than anyone types; the drawing shows the others. */
@@ -46,6 +46,9 @@ final class FigureGrid extends Composite {
 
     /** What was typed is no length: says why; an empty text when it is one again. */
     void refused(String why);
+
+    /** Enter was pressed below the last figure of the last column. */
+    void finished();
   }
 
   FigureGrid(Composite parent, Desk desk, List<String> names, Watcher watcher) {
@@ -192,7 +195,11 @@ final class FigureGrid extends Composite {
   private void key(Event event, int row, int column) {
     boolean enter = event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR;
     if (enter && rows.get(row).get(column).getText().isBlank() && row > 0) {
-      go(0, column + 1 < names.size() ? column + 1 : 0);
+      if (column + 1 < names.size()) {
+        go(0, column + 1);
+      } else {
+        watcher.finished();
+      }
       event.doit = false;
     } else if (enter || event.keyCode == SWT.ARROW_DOWN) {
       go(row + 1, column);

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.Section;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
 
@@ -30,16 +31,18 @@ final class FlatSection {
   private final Label trouble;
   private final Button back;
   private String refused = "";
+  private Runnable finished = () -> {};
 
   FlatSection(Composite parent, Desk desk, Bench bench) {
     this.desk = desk;
     this.bench = bench;
-    section = new Section(parent, desk.look(), "1  The flat, as measured");
+    section = Form.section(parent, desk, "1  The flat, as measured");
     Composite body = section.body();
     way = new Combo(body, SWT.DROP_DOWN | SWT.READ_ONLY);
     way.setFont(desk.look().text());
     way.setItems(WAYS.toArray(String[]::new));
     way.addListener(SWT.Selection, event -> wayChosen(way.getSelectionIndex()));
+    Form.unwheeled(way);
     Layouts.wide(way);
     grid = new FigureGrid(body, desk, names(Sketch.EMPTY.shape()), watcher());
     Layouts.wide(grid);
@@ -57,9 +60,14 @@ final class FlatSection {
       @Override
       public void entered(int row) {
         Shape shape = bench.sketch().shape();
-        if (!shape.stations().used() && row < shape.given().size()) {
+        if (!shape.stations().used() && row < shape.knots(shape.given()).size()) {
           bench.choose(Optional.of(Handle.of(Handle.Kind.CORNER, row)));
         }
+      }
+
+      @Override
+      public void finished() {
+        finished.run();
       }
 
       @Override
@@ -90,13 +98,22 @@ final class FlatSection {
 
   /** A corner that is begun takes its other figure from the one before. */
   private static Shape corner(Shape shape, int row, int column, Optional<Length> figure) {
-    List<Point> corners = new ArrayList<>(shape.given());
+    List<Point> corners = new ArrayList<>(shape.knots(shape.given()));
     if (figure.isEmpty()) {
       return shape;
     }
     double mm = figure.get().millimetres();
     Point before = row < corners.size() ? corners.get(row) : new Point(0, 0);
     Point after = column == 0 ? new Point(mm, before.yMm()) : new Point(before.xMm(), mm);
+    if (arcs(shape)) {
+      return Handles.bent(
+          shape,
+          outline ->
+              row < corners.size()
+                  ? Arcs.moved(outline, row, after)
+                  : Outline.ofCorners(
+                      Shape.plus(outline.corners(), row, Outline.Corner.sharp(after))));
+    }
     if (row < corners.size()) {
       corners.set(row, after);
     } else {
@@ -138,11 +155,8 @@ final class FlatSection {
     Shape shape = bench.sketch().shape();
     way.select(!shape.stations().used() ? 2 : shape.stations().oneWidth() ? 1 : 0);
     grid.columns(names(shape));
-    Form.present(grid, !arcs(shape));
     grid.show(
-        shape.stations().used()
-            ? stations(shape.stations())
-            : corners(arcs(shape) ? List.of() : shape.given()));
+        shape.stations().used() ? stations(shape.stations()) : corners(shape.knots(shape.given())));
     boolean kept = !shape.stations().used() && !shape.stations().rows().isEmpty();
     Form.present(back, kept);
     tell();
@@ -179,13 +193,13 @@ final class FlatSection {
     if (words.isEmpty() && shape.stations().used()) {
       words =
           shape.stations().oneWidth()
-              ? "Enter goes down. The datum edge is the near side; x runs along it."
-              : "Enter goes down. Near is towards you, far is away; x runs along the datum.";
+              ? "Enter goes down; in an empty field, on. The datum edge is the near side."
+              : "Enter goes down; in an empty field, on. Near is towards you.";
     }
     if (words.isEmpty() && arcs(shape)) {
       words =
-          "This outline has arcs or rounded corners. They are kept, also when it is saved;"
-              + " change them in the seat file.";
+          "Some sides are arcs or corners rounded: choose a corner on the drawing to see them"
+              + " below.";
     }
     trouble.setForeground(refused.isEmpty() ? desk.look().faint() : desk.look().bad());
     Form.say(trouble, words);
@@ -193,6 +207,11 @@ final class FlatSection {
 
   void unitChanged() {
     grid.unitChanged();
+  }
+
+  /** Says where the keyboard goes after the last figure. */
+  void then(Runnable next) {
+    finished = next;
   }
 
   FigureGrid grid() {

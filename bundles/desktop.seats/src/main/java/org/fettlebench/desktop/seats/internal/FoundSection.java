@@ -1,26 +1,22 @@
 package org.fettlebench.desktop.seats.internal;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
-import org.fettlebench.desktop.widgets.Section;
+import org.fettlebench.desktop.seats.internal.Practice.Readings;
 import org.fettlebench.holes.correct.HoleMeasuring;
-import org.fettlebench.holes.correct.MeasuredHole;
-import org.fettlebench.holes.correct.MeasuringQuestion;
-import org.fettlebench.holes.correct.Reading;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.Point;
 
-/** A hole that is drilled: where it is, dragged, typed or worked out from two readings. */
+/** A hole that is drilled: where it is, dragged, typed or worked out from what was read at it. */
 final class FoundSection {
   private final Desk desk;
   private final Bench bench;
@@ -35,13 +31,9 @@ final class FoundSection {
   private final Combo way;
   private final FigureField pin;
   private final FigureField plusMinus;
-  private final List<Combo> from = new ArrayList<>();
-  private final List<FigureField> read = new ArrayList<>();
-  private final List<Optional<Length>> readings =
-      new ArrayList<>(List.of(Optional.empty(), Optional.empty()));
-  private Optional<Length> pinSize = Optional.empty();
-  private Optional<Length> doubt = Optional.of(Length.ofMillimetres(0.05));
+  private final ReadingRows rows;
   private final Label told;
+  private final MarginFields margins;
 
   FoundSection(
       Composite parent,
@@ -53,34 +45,50 @@ final class FoundSection {
     this.bench = bench;
     this.book = book;
     this.measuring = measuring;
-    Section section = new Section(parent, desk.look(), "A hole that is drilled already");
-    Form form = new Form(section.body(), desk);
+    Form form = new Form(Form.section(parent, desk, "A hole that is drilled already").body(), desk);
     there = form.tick("There is one: measure it", this::ticked);
-    fields = Form.across(new Composite(form.body(), SWT.NONE));
+    fields = form.across(new Composite(form.body(), SWT.NONE));
     fields.setBackground(form.body().getBackground());
-    Form inner = new Form(fields, desk);
-    diameter = inner.figure("Diameter", length -> found(1, length));
+    Form inner = new Form(fields, desk, 2);
+    diameter = inner.wide().figure("Diameter", length -> found(1, length));
     way =
-        inner.choice(
-            "Read by", Recipes.WAYS.stream().map(Recipes.Way::words).toList(), index -> measure());
-    way.select(0);
-    pin = inner.figure("Pin", length -> set(() -> pinSize = length)).hint("its size");
-    for (int i = 0; i < 2; i++) {
-      int which = i;
-      from.add(inner.choice(i == 0 ? "From" : "and from", List.of(), index -> measure()));
-      read.add(inner.figure("Reading", length -> set(() -> readings.set(which, length))));
-    }
-    plusMinus = inner.figure("Read within \u00b1", length -> set(() -> doubt = length));
+        inner
+            .wide()
+            .choice(
+                "Read by",
+                Recipes.WAYS.stream().map(Recipes.Way::words).toList(),
+                index -> readings("way of reading chosen", "way", all -> all.by(index)));
+    pin =
+        inner
+            .figure("Pin", length -> readings("pin typed", "pin", all -> all.over(length)))
+            .hint("its size")
+            .brief();
+    plusMinus =
+        inner
+            .figure(
+                "within \u00b1",
+                length -> readings("doubt typed", "doubt", all -> all.within(length)))
+            .brief();
+    rows = inner.across(new ReadingRows(fields, desk, bench, this::readings));
     told = inner.remark("");
-    x = inner.figure("Hole x", length -> found(2, length));
-    y = inner.figure("Hole y", length -> found(3, length));
-    within = inner.figure("Known within", length -> found(4, length));
-    plusMinus.show(doubt);
+    x = inner.figure("Hole x", length -> found(2, length)).brief();
+    y = inner.figure("Hole y", length -> found(3, length)).brief();
+    within = inner.wide().figure("Known \u00b1", length -> found(4, length));
+    margins = inner.across(new MarginFields(fields, desk, bench));
   }
 
-  private void set(Runnable change) {
-    change.run();
-    measure();
+  /** Changes what was read; the hole is then where it puts it. */
+  private void readings(String words, String key, UnaryOperator<Readings> change) {
+    bench.apply(
+        new Change(
+            words,
+            key,
+            sketch -> {
+              Practice practice = sketch.hole().practice();
+              Sketch read =
+                  sketch.with(sketch.hole().with(practice.with(change.apply(practice.readings()))));
+              return measuring.get().map(service -> Gauging.placed(read, service)).orElse(read);
+            }));
   }
 
   private void ticked() {
@@ -137,74 +145,10 @@ final class FoundSection {
     };
   }
 
-  /** Works the centre out as soon as both readings are there. */
-  private void measure() {
-    Form.present(pin, Recipes.WAYS.get(way.getSelectionIndex()).pin());
-    boolean all = readings.stream().allMatch(Optional::isPresent) && doubt.isPresent();
-    if (!all || measuring.get().isEmpty() || bench.sketch().hole().found().isEmpty()) {
-      return;
-    }
-    try {
-      MeasuredHole hole = measuring.get().get().measure(question());
-      Point at = hole.centre();
-      bench.apply(
-          new Change(
-              "hole worked out from its readings",
-              "measure",
-              sketch ->
-                  sketch.with(
-                      sketch
-                          .hole()
-                          .found(
-                              sketch
-                                  .hole()
-                                  .found()
-                                  .map(
-                                      old ->
-                                          new SeatFile.Drilled(
-                                              at, old.diameterMm(), hole.withinMm()))))));
-      Form.say(told, told(hole));
-    } catch (IllegalArgumentException refused) {
-      Form.say(told, refused.getMessage());
-    }
-  }
-
-  private String told(MeasuredHole hole) {
-    return "The hole is at "
-        + SeatWords.place(hole.centre(), desk.unit())
-        + ", known within "
-        + SeatWords.both(hole.withinMm(), desk.unit())
-        + ". "
-        + String.join(" ", hole.cautions());
-  }
-
-  private MeasuringQuestion question() {
-    Sketch sketch = bench.sketch();
-    List<Reading.Reference> references = Recipes.references(sketch);
-    Recipes.Way how = Recipes.WAYS.get(way.getSelectionIndex());
-    List<Reading> all = new ArrayList<>();
-    for (int i = 0; i < 2; i++) {
-      all.add(
-          new Reading(
-              references.get(Math.max(0, from.get(i).getSelectionIndex())),
-              how.to(),
-              readings.get(i).orElseThrow().millimetres(),
-              doubt.orElseThrow().millimetres()));
-    }
-    OptionalDouble pinMm =
-        how.pin() && pinSize.isPresent()
-            ? OptionalDouble.of(pinSize.get().millimetres())
-            : OptionalDouble.empty();
-    return new MeasuringQuestion(
-        all,
-        sketch.hole().found().orElseThrow().diameterMm(),
-        pinMm,
-        sketch.centre().orElseThrow());
-  }
-
   /** Shows the sketch of now. */
   void show() {
-    Optional<SeatFile.Drilled> hole = bench.sketch().hole().found();
+    Sketch sketch = bench.sketch();
+    Optional<SeatFile.Drilled> hole = sketch.hole().found();
     there.setSelection(hole.isPresent());
     Form.present(fields, hole.isPresent());
     hole.ifPresent(
@@ -213,23 +157,35 @@ final class FoundSection {
           y.show(length(each.centre().yMm()));
           diameter.show(length(each.diameterMm()));
           within.show(length(each.withinMm()));
-          offer();
+          readings(sketch);
+          margins.show();
         });
   }
 
-  private void offer() {
-    String[] names =
-        Recipes.references(bench.sketch()).stream()
-            .map(Reading.Reference::name)
-            .toArray(String[]::new);
-    for (int i = 0; i < 2; i++) {
-      Combo combo = from.get(i);
-      if (!java.util.Arrays.equals(names, combo.getItems())) {
-        int kept = combo.getSelectionIndex();
-        combo.setItems(names);
-        combo.select(Math.min(kept < 0 ? i : kept, names.length - 1));
-      }
+  private void readings(Sketch sketch) {
+    Readings now = sketch.hole().practice().readings();
+    if (way.getSelectionIndex() != now.way()) {
+      way.select(now.way());
     }
+    pin.setEnabled(Recipes.WAYS.get(now.way()).pin());
+    pin.show(now.pin());
+    plusMinus.show(now.doubt());
+    rows.show();
+    Form.say(told, measuring.get().map(service -> told(sketch, service)).orElse(""));
+  }
+
+  /** Says where the readings put the hole, as long as it is there. */
+  private String told(Sketch sketch, HoleMeasuring service) {
+    Gauging.Gauged gauged = Gauging.measure(sketch, service);
+    Point now = sketch.hole().found().orElseThrow().centre();
+    return gauged
+        .hole()
+        .map(
+            hole ->
+                hole.centre().distanceMm(now) < 1e-6
+                    ? Gauging.told(hole, desk.unit())
+                    : "The hole was moved since it was read.")
+        .orElse(gauged.trouble());
   }
 
   private static Optional<Length> length(double mm) {
@@ -238,14 +194,32 @@ final class FoundSection {
 
   void unitChanged() {
     List.of(x, y, diameter, within, pin, plusMinus).forEach(FigureField::unitChanged);
-    read.forEach(FigureField::unitChanged);
+    rows.unitChanged();
+    margins.unitChanged();
   }
 
   FigureField x() {
     return x;
   }
 
+  FigureField pin() {
+    return pin;
+  }
+
   Button there() {
     return there;
+  }
+
+  ReadingRows rows() {
+    return rows;
+  }
+
+  MarginFields margins() {
+    return margins;
+  }
+
+  /** Returns what is said of the readings, for tests. */
+  String told() {
+    return told.getText();
   }
 }

@@ -23,6 +23,8 @@ record Handle(Kind kind, int index, int part) {
     FOUND("measured hole"),
     /** A corner of the flat. */
     CORNER("corner"),
+    /** The top of an arc of the flat. */
+    ARC("arc after corner"),
     /** One end of a wall's foot. */
     WALL_FROM("start of wall"),
     /** The other end. */

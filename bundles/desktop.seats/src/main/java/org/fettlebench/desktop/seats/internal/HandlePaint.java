@@ -9,6 +9,7 @@ import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Snapping.Snapped;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.DrawingView;
+import org.fettlebench.fits.SeatWords;
 
 /** Shows over the drawing what may be dragged, what is chosen, and what it is drawn to. */
 final class HandlePaint implements DrawingCanvas.Overlay {
@@ -71,7 +72,7 @@ final class HandlePaint implements DrawingCanvas.Overlay {
     gc.setForeground(chosen ? CHOSEN : MARK);
     gc.setLineWidth(under ? 2 : 1);
     switch (placed.handle().kind()) {
-      case CENTRE, FOUND, NEIGHBOUR, WALL -> round(gc, x, y, half, chosen);
+      case CENTRE, FOUND, NEIGHBOUR, WALL, ARC -> round(gc, x, y, half, chosen);
       default -> {
         gc.fillRectangle(x - half, y - half, 2 * half, 2 * half);
         gc.drawRectangle(x - half, y - half, 2 * half, 2 * half);

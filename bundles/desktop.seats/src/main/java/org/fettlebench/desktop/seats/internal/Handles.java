@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatException;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Point;
 
@@ -21,8 +23,8 @@ final class Handles {
     Shape shape = sketch.shape();
     sketch.centre().ifPresent(at -> all.add(new Placed(Handle.CENTRE, at)));
     sketch.hole().found().ifPresent(hole -> all.add(new Placed(Handle.FOUND, hole.centre())));
-    // Chords of an arc are no corners: moving one would make the arc a polygon.
-    add(all, Handle.Kind.CORNER, movable(shape, shape.corners()));
+    add(all, Handle.Kind.CORNER, shape.knots(shape.corners()));
+    arcs(all, shape);
     for (int i = 0; i < shape.walls().size(); i++) {
       Seat.Wall wall = shape.walls().get(i);
       all.add(new Placed(Handle.of(Handle.Kind.WALL_FROM, i), wall.from()));
@@ -33,18 +35,24 @@ final class Handles {
         all,
         Handle.Kind.NEIGHBOUR,
         shape.neighbours().stream().map(Seat.Neighbour::centre).toList());
-    shape.underside().ifPresent(below -> add(all, Handle.Kind.UNDERSIDE, movable(shape, below)));
+    shape.underside().ifPresent(below -> add(all, Handle.Kind.UNDERSIDE, shape.knots(below)));
     for (int i = 0; i < shape.cavities().size(); i++) {
-      for (int j = 0; j < movable(shape, shape.cavities().get(i)).size(); j++) {
-        Handle handle = new Handle(Handle.Kind.CAVITY, i, j);
-        all.add(new Placed(handle, shape.cavities().get(i).get(j)));
+      List<Point> knots = shape.knots(shape.cavities().get(i));
+      for (int j = 0; j < knots.size(); j++) {
+        all.add(new Placed(new Handle(Handle.Kind.CAVITY, i, j), knots.get(j)));
       }
     }
     return all;
   }
 
-  private static List<Point> movable(Shape shape, List<Point> ring) {
-    return shape.bent(ring) ? List.of() : ring;
+  private static void arcs(List<Placed> all, Shape shape) {
+    if (shape.bent(shape.corners())) {
+      Outline outline = shape.outline(shape.corners());
+      for (int i = 0; i < outline.corners().size(); i++) {
+        Handle handle = Handle.of(Handle.Kind.ARC, i);
+        Arcs.top(outline, i).ifPresent(top -> all.add(new Placed(handle, top)));
+      }
+    }
   }
 
   private static void add(List<Placed> all, Handle.Kind kind, List<Point> places) {
@@ -98,6 +106,7 @@ final class Handles {
       case CENTRE -> sketch.with(sketch.hole().at(to));
       case FOUND -> sketch.with(sketch.hole().found(sketch.hole().found().map(h -> moved(h, to))));
       case CORNER -> sketch.with(corner(shape, index, to));
+      case ARC -> sketch.with(bent(shape, outline -> Arcs.through(outline, index, to)));
       case WALL_FROM -> wall(sketch, index, w -> wall(w, to, w.to()));
       case WALL_TO -> wall(sketch, index, w -> wall(w, w.from(), to));
       case WALL -> wall(sketch, index, w -> shifted(w, to));
@@ -106,15 +115,44 @@ final class Handles {
               shape.withNeighbours(
                   Shape.set(shape.neighbours(), index, moved(shape.neighbours().get(index), to))));
       case UNDERSIDE ->
-          sketch.with(shape.withUnderside(shape.underside().map(u -> Shape.set(u, index, to))));
-      case CAVITY -> {
-        List<Point> ring = Shape.set(shape.cavities().get(index), handle.part(), to);
-        yield sketch.with(shape.withCavities(Shape.set(shape.cavities(), index, ring)));
-      }
+          sketch.with(ring(shape, shape.underside().orElseThrow(), index, to, Optional.empty()));
+      case CAVITY ->
+          sketch.with(
+              ring(shape, shape.cavities().get(index), handle.part(), to, Optional.of(index)));
     };
   }
 
+  /** Returns the shape with a corner of its far face or of a hollow elsewhere. */
+  private static Shape ring(
+      Shape shape, List<Point> ring, int corner, Point to, Optional<Integer> hollow) {
+    try {
+      boolean bent = shape.bent(ring);
+      Outline after =
+          bent
+              ? Arcs.moved(shape.outline(ring), corner, to)
+              : Outline.of(Shape.set(ring, corner, to));
+      Shape known = bent ? shape.rebent(ring, after) : shape;
+      return hollow
+          .map(i -> known.withCavities(Shape.set(shape.cavities(), i, after.points())))
+          .orElseGet(() -> known.withUnderside(Optional.of(after.points())));
+    } catch (SeatException impossible) {
+      return shape;
+    }
+  }
+
+  /** Returns the shape with its outline changed; as it was where there is no such arc. */
+  static Shape bent(Shape shape, UnaryOperator<Outline> change) {
+    try {
+      return shape.withOutline(change.apply(shape.outline(shape.corners())));
+    } catch (SeatException impossible) {
+      return shape;
+    }
+  }
+
   private static Shape corner(Shape shape, int index, Point to) {
+    if (shape.bent(shape.corners())) {
+      return bent(shape, outline -> Arcs.moved(outline, index, to));
+    }
     return shape.stations().used()
         ? shape.with(shape.stations().moved(index, to))
         : shape.withGiven(Shape.set(shape.given(), index, to));
@@ -156,6 +194,7 @@ final class Handles {
       case CENTRE -> sketch;
       case FOUND -> sketch.with(sketch.hole().found(Optional.empty()));
       case CORNER -> sketch.with(withoutCorner(shape, index));
+      case ARC -> sketch.with(bent(shape, outline -> Arcs.bulged(outline, index, 0)));
       case WALL_FROM, WALL_TO, WALL ->
           sketch.with(shape.withWalls(Shape.without(shape.walls(), index)));
       case NEIGHBOUR -> sketch.with(shape.withNeighbours(Shape.without(shape.neighbours(), index)));
@@ -164,13 +203,13 @@ final class Handles {
               shape.withUnderside(
                   shape
                       .underside()
-                      .filter(ring -> ring.size() > 3)
+                      .filter(ring -> ring.size() > 3 && !shape.bent(ring))
                       .map(ring -> Shape.without(ring, index))));
       case CAVITY -> {
         List<Point> ring = shape.cavities().get(index);
         yield sketch.with(
             shape.withCavities(
-                ring.size() > 3
+                ring.size() > 3 && !shape.bent(ring)
                     ? Shape.set(shape.cavities(), index, Shape.without(ring, handle.part()))
                     : Shape.without(shape.cavities(), index)));
       }
@@ -180,6 +219,11 @@ final class Handles {
   private static Shape withoutCorner(Shape shape, int index) {
     if (shape.stations().used()) {
       return shape.with(shape.stations().without(index));
+    }
+    if (shape.bent(shape.given())) {
+      return shape.knots(shape.given()).size() > 3
+          ? bent(shape, outline -> Arcs.without(outline, index))
+          : shape;
     }
     return shape.given().size() > 3 ? shape.withGiven(Shape.without(shape.given(), index)) : shape;
   }

@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.desktop.seats.internal.Sketch.Top;
-import org.fettlebench.desktop.widgets.Section;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Length;
@@ -40,30 +39,26 @@ final class HeadSection {
     this.desk = desk;
     this.bench = bench;
     this.book = book;
-    Section section = new Section(parent, desk.look(), "2  What shall sit there");
-    Form form = new Form(section.body(), desk);
+    Form form = new Form(Form.section(parent, desk, "2  What shall sit there").body(), desk, 2);
     form.name("Thread");
-    thread = new Combo(form.body(), SWT.DROP_DOWN);
+    thread = form.field(new Combo(form.body(), SWT.DROP_DOWN));
     thread.setFont(desk.look().text());
-    GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-    data.widthHint = 40;
-    thread.setLayoutData(data);
     thread.addListener(SWT.Modify, event -> threadTyped());
     thread.setToolTipText("Type it as usual: 2 BA, M4, 1/4 BSF. Those in stock come first.");
-    head = form.choice("Head", List.of(), this::headChosen);
-    measured = Form.across(new Composite(form.body(), SWT.NONE));
+    Form.unwheeled(thread);
+    set = form.choice("Set", List.of("any way", "flats along x", "flats along y"), this::setChosen);
+    head = form.wide().choice("Head", List.of(), this::headChosen);
+    measured = form.across(new Composite(form.body(), SWT.NONE));
     measured.setBackground(form.body().getBackground());
     Form sizes = new Form(measured, desk);
     flats = sizes.figure("Across flats", length -> size(length, true)).hint("none if round");
     corners = sizes.figure("Corners or dia.", length -> size(length, false));
-    set =
-        form.choice(
-            "Set", List.of("turned anywhere", "flats along x", "flats along y"), this::setChosen);
     tool =
-        form.choice(
-            "Room for",
-            List.of("the head alone", "a ring spanner", "an open spanner", "a socket"),
-            this::toolChosen);
+        form.wide()
+            .choice(
+                "Room for",
+                List.of("the head alone", "a ring spanner", "an open spanner", "a socket"),
+                this::toolChosen);
     figures = form.remark("");
   }
 

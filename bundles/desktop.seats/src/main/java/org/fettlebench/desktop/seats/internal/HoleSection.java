@@ -7,7 +7,6 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
-import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
@@ -33,20 +32,20 @@ final class HoleSection {
     this.desk = desk;
     this.bench = bench;
     this.book = book;
-    Section section = new Section(parent, desk.look(), "3  The hole and how it is placed");
-    Form form = new Form(section.body(), desk);
-    diameter = form.figure("Diameter", this::sized);
-    proposal = form.remark("");
-    method = form.choice("Placed by", List.of(), this::methodChosen);
+    Form form =
+        new Form(Form.section(parent, desk, "3  The hole and how it is placed").body(), desk, 2);
+    method = form.wide().choice("Placed by", List.of(), this::methodChosen);
     chance =
         form.choice(
             "Asked",
-            List.of("90 of 100 holes", "95 of 100 holes", "99 of 100 holes", "999 of 1000 holes"),
+            List.of("90 in 100", "95 in 100", "99 in 100", "999 in 1000"),
             index -> hole("chance asked", hole -> hole.asking(CHANCES[index])));
+    diameter = form.figure("Hole dia.", this::sized).brief();
     means = form.remark("");
-    x = form.figure("Centre x", length -> moved(length, true)).hint("middle");
-    y = form.figure("Centre y", length -> moved(length, false)).hint("middle");
-    metal = form.figure("Least metal", this::metalTyped).hint("not asked");
+    proposal = form.remark("");
+    x = form.figure("Centre x", length -> moved(length, true)).hint("middle").brief();
+    y = form.figure("Centre y", length -> moved(length, false)).hint("middle").brief();
+    metal = form.wide().figure("Least metal", this::metalTyped).hint("not asked");
   }
 
   private void hole(String words, java.util.function.UnaryOperator<Sketch.Hole> change) {
@@ -138,11 +137,10 @@ final class HoleSection {
 
   private String means(HoleMethod each, Sketch sketch) {
     double radius = each.errorRadiusMm(sketch.hole().confidence());
-    return "Expected within "
+    means.setToolTipText(each.source().citation() + ", " + each.source().standing().words());
+    return "Within "
         + LengthFormat.allowanceBoth(Length.ofMillimetres(radius), desk.unit())
-        + " (radius of position error). "
-        + SeatWords.upper(each.source().citation())
-        + ", "
+        + " radius; "
         + each.source().standing().words()
         + ".";
   }

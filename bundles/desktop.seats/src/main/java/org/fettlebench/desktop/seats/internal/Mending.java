@@ -1,9 +1,12 @@
 package org.fettlebench.desktop.seats.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.club.Goods;
+import org.fettlebench.desktop.seats.internal.Practice.Margins;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.holes.correct.CleanUp;
 import org.fettlebench.holes.correct.CorrectionAnswer;
 import org.fettlebench.holes.correct.CorrectionQuestion;
@@ -13,18 +16,14 @@ import org.fettlebench.holes.correct.Direction;
 import org.fettlebench.holes.correct.ExpectedError;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
 /** What to do about a hole that is drilled, asked of the service for it and said in words. */
 final class Mending {
-  private static final String HABIT = "common practice, no source";
-
-  /** Metal that the last drill must find on every side; common practice, no source. */
-  static final double CLEAN_UP_MM = 0.1;
-
-  private static final double FILING_MM = 0.1;
-  private static final double BUSH_WALL_MM = 1;
+  /** More ways out than this are for the card. */
+  private static final int MOST_WAYS = 3;
 
   private final SeatBook book;
 
@@ -59,15 +58,20 @@ final class Mending {
                     line.goods().diameter().stream()
                         .map(size -> new Cutter(line.goods().name(), size.millimetres())))
             .toList();
+    Practice.Margins margins = sketch.hole().practice().margins();
     return new CorrectionQuestion(
         seat.question().seat().intended(),
         new CorrectionQuestion.Found(found.centre(), found.diameterMm(), found.withinMm()),
         seat.question().holeDiameterMm(),
         new CorrectionQuestion.Rules(
-            new CleanUp(CLEAN_UP_MM, HABIT),
-            new ExpectedError("filing to a line", FILING_MM, HABIT),
-            BUSH_WALL_MM,
-            HABIT),
+            new CleanUp(
+                margins.cleanUpMm(), margins.means(margins.cleanUpMm(), Margins.USUAL.cleanUpMm())),
+            new ExpectedError(
+                "filing to a line",
+                margins.filingMm(),
+                margins.means(margins.filingMm(), Margins.USUAL.filingMm())),
+            margins.bushWallMm(),
+            margins.means(margins.bushWallMm(), Margins.USUAL.bushWallMm())),
         new CorrectionQuestion.Tools(drills, files),
         new CorrectionQuestion.Around(Optional.of(seat.question()), book.others(sketch), false));
   }
@@ -87,13 +91,7 @@ final class Mending {
             .orElse("");
     return switch (answer.outcome()) {
       case ON_TARGET -> "The measurement cannot tell this hole from one that is right. Go on.";
-      case LEAVE ->
-          out
-              + "The seat has room for that: leave the hole where it is."
-              + answer
-                  .filing()
-                  .map(filing -> " To bring it right all the same: " + filing(filing, unit))
-                  .orElse("");
+      case LEAVE -> out + "The seat has room for that: leave the hole where it is.";
       case FILE -> answer.filing().map(filing -> filing(filing, unit)).orElse(out);
       case FILE_IN_DOUBT ->
           answer.filing().map(filing -> filing(filing, unit)).orElse(out)
@@ -105,6 +103,23 @@ final class Mending {
               + SeatWords.both(Math.max(0, answer.curableMm()), unit)
               + " at most. See what remains possible.";
     };
+  }
+
+  /** Says what else may be done, one way a line; nothing where the deed is plain. */
+  static List<String> ways(CorrectionAnswer answer, LengthUnit unit) {
+    List<String> ways = new ArrayList<>();
+    if (answer.outcome() == CorrectionAnswer.Outcome.LEAVE) {
+      answer
+          .filing()
+          .ifPresent(filing -> ways.add("To bring it right all the same: " + filing(filing, unit)));
+    }
+    if (answer.filing().isEmpty() || answer.outcome() == CorrectionAnswer.Outcome.PAST_CURE) {
+      answer.waysOut().stream()
+          .limit(MOST_WAYS)
+          .map(way -> LengthFormat.turned(way.sentence(), unit))
+          .forEach(way -> ways.add("\u2022 " + SeatWords.upper(way) + "."));
+    }
+    return ways;
   }
 
   private static String filing(CorrectionAnswer.Filing filing, LengthUnit unit) {
@@ -127,16 +142,21 @@ final class Mending {
   }
 
   /** Says what the advice takes for granted. */
-  static String assumed(LengthUnit unit) {
-    return "Assumed ("
-        + HABIT
-        + "): the last drill must find "
-        + SeatWords.both(CLEAN_UP_MM, unit)
-        + " a side; a filed hole ends within "
-        + SeatWords.both(FILING_MM, unit)
-        + " of its place; a bush has a wall of "
-        + SeatWords.both(BUSH_WALL_MM, unit)
-        + ".";
+  static String assumed(CorrectionAnswer answer, LengthUnit unit) {
+    CorrectionQuestion.Rules rules = answer.question().rules();
+    return "Kept: the last drill finds "
+        + SeatWords.both(rules.cleanUp().perSideMm(), unit)
+        + " a side ("
+        + rules.cleanUp().means()
+        + "); a filed hole ends within "
+        + SeatWords.both(rules.filing().radiusMm(), unit)
+        + " of its place ("
+        + rules.filing().means()
+        + "); a bush has a wall of "
+        + SeatWords.both(rules.bushWallMm(), unit)
+        + " ("
+        + rules.bushMeans()
+        + ").";
   }
 
   /**

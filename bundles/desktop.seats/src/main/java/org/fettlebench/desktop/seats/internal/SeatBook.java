@@ -12,11 +12,13 @@ import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
+import org.fettlebench.fits.Reach;
 import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatException;
 import org.fettlebench.fits.SeatQuestion;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Seats;
 import org.fettlebench.fits.Spanner;
@@ -251,6 +253,19 @@ final class SeatBook {
         .filter(held -> !held.head().style().equals(sketch.top().style()))
         .map(held -> seated(held.head(), OptionalDouble.empty()))
         .toList();
+  }
+
+  /** Returns how far the hole may be out each way. */
+  List<Reach> rose(SeatAnswer answer) {
+    return trade.seats().rose(answer.question(), SeatWords.DIRECTIONS);
+  }
+
+  /** Returns the chance that a hole placed as chosen will do; empty when no way is installed. */
+  OptionalDouble chance(Sketch sketch, SeatAnswer answer) {
+    return method(sketch)
+        .map(each -> each.law().chanceWithin(answer.allowed(), answer.question().seat().intended()))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
   }
 
   /** Returns what would cure a seat, each already checked. */

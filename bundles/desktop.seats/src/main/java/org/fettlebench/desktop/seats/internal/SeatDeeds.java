@@ -1,13 +1,11 @@
 package org.fettlebench.desktop.seats.internal;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
@@ -21,10 +19,10 @@ import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.measure.LengthUnit;
-import org.fettlebench.paper.SeatCards;
 
 /** Files, pictures, paper and clipboard. */
 final class SeatDeeds {
@@ -35,18 +33,17 @@ final class SeatDeeds {
   private final Bench bench;
   private final SeatBook book;
   private final KitFiles files;
-  private final Supplier<Optional<SeatCards>> cards;
+  private final Papers papers;
   private Supplier<ImageData> picture = () -> new ImageData(1, 1, 1, null);
   private Supplier<Optional<Drawing>> drawing = Optional::empty;
-  private Supplier<List<String>> told = List::of;
+  private Supplier<ViewChoice> view = () -> ViewChoice.SEAT;
 
-  SeatDeeds(
-      Desk desk, Bench bench, SeatBook book, KitFiles files, Supplier<Optional<SeatCards>> cards) {
+  SeatDeeds(Desk desk, Bench bench, SeatBook book, KitFiles files, Papers papers) {
     this.desk = desk;
     this.bench = bench;
     this.book = book;
     this.files = files;
-    this.cards = cards;
+    this.papers = papers;
   }
 
   /** Says what is drawn, for pictures of it. */
@@ -55,9 +52,9 @@ final class SeatDeeds {
     picture = asPicture;
   }
 
-  /** Says what stands below the drawing, such as how to file; it goes on the card first. */
-  void tells(Supplier<List<String>> words) {
-    told = words;
+  /** Says which view is shown, since the card goes with it. */
+  void views(Supplier<ViewChoice> now) {
+    view = now;
   }
 
   /** Begins anew; Undo brings the old work back. */
@@ -191,54 +188,58 @@ final class SeatDeeds {
     }
   }
 
+  private Optional<Papers.Card> wanted() {
+    return bench
+        .reply()
+        .answer()
+        .flatMap(answer -> papers.card(bench.sketch(), answer, view.get(), desk.unit()));
+  }
+
   /** Asks where to and writes the card for the bench. */
   void card() {
-    if (cards.get().isEmpty()) {
-      desk.complain("Nothing that writes cards is installed; see the page Modules.");
-    } else if (bench.reply().answer().isEmpty()) {
+    Optional<Papers.Card> card = wanted();
+    if (bench.reply().answer().isEmpty()) {
       desk.complain("There is no answer to put on a card yet. " + bench.reply().next());
+    } else if (card.isEmpty()) {
+      desk.complain(
+          "There is no such card yet: see what stands below the drawing, and on the page Modules"
+              + " whether something that writes cards is installed.");
     } else {
-      FileDialog dialog = dialog(SWT.SAVE, "Card for the bench as PDF", "*.pdf");
+      FileDialog dialog = dialog(SWT.SAVE, SeatWords.upper(card.get().name()) + " as PDF", "*.pdf");
       dialog.setFileName(fileName(".pdf"));
       Optional.ofNullable(dialog.open())
           .map(file -> file.endsWith(".pdf") ? file : file + ".pdf")
           .map(Path::of)
-          .ifPresent(
-              file -> {
-                card(file);
-                Program.launch(file.toString());
-              });
+          .ifPresent(file -> card(file, () -> Program.launch(file.toString())));
     }
   }
 
   void card(Path file) {
-    Optional<SeatCards> service = cards.get();
-    Optional<SeatAnswer> answer = bench.reply().answer();
-    if (service.isEmpty() || answer.isEmpty() || drawing.get().isEmpty()) {
+    card(file, () -> {});
+  }
+
+  private void card(Path file, Runnable then) {
+    Optional<Papers.Card> card = wanted();
+    if (card.isEmpty()) {
       desk.complain("There is nothing to put on a card yet. " + bench.reply().next());
       return;
     }
-    SeatCards.Card card =
-        new Carded(bench, book)
-            .card(drawing.get().get(), answer.get(), desk.unit())
-            .after(told.get());
-    java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-    try {
-      service.get().card(card, desk.unit(), bytes);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-    write(file, bytes.toByteArray(), "is written, one page for the bench");
+    write(file, card.get().bytes(), "is written: " + card.get().name(), then);
   }
 
   private void write(Path file, byte[] bytes, String what) {
+    write(file, () -> bytes, what, () -> {});
+  }
+
+  private void write(Path file, Callable<byte[]> bytes, String what, Runnable then) {
     desk.work(
         "Writing " + file.getFileName(),
-        () -> Files.write(file, bytes),
+        () -> Files.write(file, bytes.call()),
         written -> {
           Optional.ofNullable(written.toAbsolutePath().getParent())
               .ifPresent(folder -> desk.remember(SeatPage.ID, "folder", folder.toString()));
           desk.say(written + " " + what + ".");
+          then.run();
         });
   }
 
@@ -247,9 +248,7 @@ final class SeatDeeds {
     LengthUnit unit = desk.unit();
     Optional<SeatAnswer> answer = bench.reply().answer();
     String words =
-        answer
-            .map(said -> String.join("\n", new Carded(bench, book).lines(said, unit)))
-            .orElse(bench.reply().next());
+        answer.map(said -> papers.text(bench.sketch(), said, unit)).orElse(bench.reply().next());
     Copying.text(desk.shell().getDisplay(), words);
     desk.say("Figures copied.");
   }

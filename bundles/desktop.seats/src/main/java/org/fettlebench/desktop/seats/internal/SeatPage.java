@@ -18,6 +18,7 @@ import org.fettlebench.holes.correct.Corrections;
 import org.fettlebench.holes.correct.HoleMeasuring;
 import org.fettlebench.holes.otherface.OtherFaces;
 import org.fettlebench.kits.KitFiles;
+import org.fettlebench.paper.HoleCards;
 import org.fettlebench.paper.SeatCards;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.tooling.Drills;
@@ -47,6 +48,7 @@ public final class SeatPage implements Page {
   private volatile Optional<OtherFaces> faces = Optional.empty();
   private volatile Optional<HoleMeasuring> measuring = Optional.empty();
   private volatile Optional<SeatCards> cards = Optional.empty();
+  private volatile Optional<HoleCards> holeCards = Optional.empty();
   private volatile Optional<Spanners> spanners = Optional.empty();
   private Optional<SeatView> view = Optional.empty();
   private Optional<Desk> desk = Optional.empty();
@@ -116,6 +118,15 @@ public final class SeatPage implements Page {
   }
 
   @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setHoleCards(HoleCards service) {
+    holeCards = Optional.of(service);
+  }
+
+  void unsetHoleCards(HoleCards service) {
+    holeCards = Optional.empty();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
   void setSpanners(Spanners service) {
     spanners = Optional.of(service);
   }
@@ -143,8 +154,9 @@ public final class SeatPage implements Page {
   public Control create(Composite parent, Desk newDesk) {
     Bench work = new Bench(book);
     work.begin(Draft.read(newDesk.remembered(ID, "draft", "")));
-    SeatDeeds deeds = new SeatDeeds(newDesk, work, book, files, () -> cards);
     Drawn drawn = new Drawn(book, drawings, () -> corrections, () -> faces);
+    Papers papers = new Papers(book, drawn, drawings, () -> cards, () -> holeCards);
+    SeatDeeds deeds = new SeatDeeds(newDesk, work, book, files, papers);
     SeatView made =
         new SeatView(
             parent, newDesk, work, new SidePanel.Parts(book, drawn, () -> measuring), deeds);
@@ -152,7 +164,7 @@ public final class SeatPage implements Page {
       deeds.example();
     }
     deeds.draws(made.canvas()::drawing, made.canvas()::picture);
-    deeds.tells(made::told);
+    deeds.views(made::choice);
     new SeatKeys(made, deeds).watch();
     desk = Optional.of(newDesk);
     bench = Optional.of(work);

@@ -14,17 +14,21 @@ import org.fettlebench.measure.Point;
 
 /** Draws a sketch: as answered, or as far as it goes. */
 final class SeatPicture {
+  private final SeatBook book;
   private final SeatDrawings drawings;
 
-  SeatPicture(SeatDrawings drawings) {
+  SeatPicture(SeatBook book, SeatDrawings drawings) {
+    this.book = book;
     this.drawings = drawings;
   }
 
   /** Returns the drawing; empty while there is nothing to draw. */
-  Optional<Drawing> draw(Sketch sketch, Reply reply, LengthUnit unit) {
+  Optional<Drawing> draw(Sketch sketch, Reply reply, LengthUnit unit, boolean spokes) {
     Optional<Drawing> bare =
         reply.answer().isPresent()
-            ? reply.answer().map(answer -> drawings.draw(answer, unit))
+            ? reply
+                .answer()
+                .map(answer -> drawings.draw(answer, spokes ? book.rose(answer) : List.of(), unit))
             : bare(sketch);
     return bare.map(drawing -> withFound(drawing, sketch.hole().found()));
   }

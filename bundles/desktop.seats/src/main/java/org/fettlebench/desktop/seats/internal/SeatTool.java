@@ -8,6 +8,7 @@ import org.fettlebench.desktop.seats.internal.Snapping.Snapped;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.DrawingTool;
 import org.fettlebench.desktop.widgets.DrawingView;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.measure.Point;
 
 /** Drags, nudges, adds and removes on the drawing. */

@@ -1,14 +1,12 @@
 package org.fettlebench.desktop.seats.internal;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.CautionStrip;
 import org.fettlebench.desktop.widgets.Cautions;
@@ -19,9 +17,7 @@ import org.fettlebench.desktop.widgets.Split;
 /** The page as it stands in the window: the drawing with its answer, the figures beside it. */
 final class SeatView extends Composite {
   private static final int AUTOSAVE_MS = 400;
-
-  /** Thickness until a person types it, mm. */
-  private static final double DEPTH_MM = 10;
+  private static final int NAME_PIXELS = 150;
 
   private final Desk desk;
   private final Bench bench;
@@ -31,16 +27,16 @@ final class SeatView extends Composite {
   private final VerdictHead head;
   private final DrawingCanvas canvas;
   private final Label words;
+  private final Label more;
   private final Label remark;
-  private final Composite choices;
-  private final Map<ViewChoice, Button> views = new EnumMap<>(ViewChoice.class);
-  private final FigureField depth;
+  private final ViewBar views;
+  private final LegendBar legend;
+  private final Text name;
   private final SeatTool tool;
   private final SidePanel side;
   private final Button undo;
   private final Button redo;
   private ViewChoice choice = ViewChoice.SEAT;
-  private double depthMm = DEPTH_MM;
   private int saves;
 
   /**
@@ -67,29 +63,27 @@ final class SeatView extends Composite {
     button(bar, "Picture \u2026", deeds::picture);
     button(bar, "Copy figures", deeds::copy);
     button(bar, "Example", deeds::example);
+    name = nameField(bar);
     Split split = new Split(this, desk, SWT.HORIZONTAL, SeatPage.ID, "drawing-figures");
     Layouts.fill(split.form());
     Composite left = Layouts.columns(split.form(), 1);
     empty = empty(left, deeds);
     head = new VerdictHead(left, desk, parts.book(), this::toCures);
-    choices = Layouts.wide(Layouts.columns(left, 6));
-    for (ViewChoice each : ViewChoice.values()) {
-      views.put(each, viewButton(each));
-    }
-    depth = new FigureField(choices, desk, this::depthTyped).hint("thickness");
-    ((GridData) depth.getLayoutData()).grabExcessHorizontalSpace = false;
+    views = new ViewBar(left, desk, bench, this::view);
     canvas = Layouts.fill(new DrawingCanvas(left, desk));
     canvas.whenEmpty("The outline appears here while you type.");
     tool = new SeatTool(bench, desk, canvas);
     canvas.hand().tool(tool);
     canvas.overlay(
         (gc, view) -> {
-          if (choice == ViewChoice.SEAT) {
+          if (choice == ViewChoice.SEAT && bench.looking().isEmpty()) {
             new HandlePaint(bench, desk, tool).paint(gc, view);
           }
         });
+    legend = new LegendBar(left, desk, this::draw);
     words = Layouts.label(left, desk.look().strong(), "");
     words.setForeground(desk.look().ink());
+    more = Layouts.text(left, desk.look(), "");
     remark = Layouts.remark(left, desk.look(), "");
     side = new SidePanel(split.form(), desk, bench, parts);
     split.share(62, 38);
@@ -105,20 +99,24 @@ final class SeatView extends Composite {
     return button;
   }
 
-  private Button viewButton(ViewChoice each) {
-    Button button = new Button(choices, SWT.RADIO);
-    button.setFont(desk.look().text());
-    button.setForeground(desk.look().ink());
-    button.setText(each.words());
-    button.addListener(
-        SWT.Selection,
+  private Text nameField(Composite bar) {
+    Text made = new Text(bar, SWT.SINGLE | SWT.BORDER);
+    made.setFont(desk.look().text());
+    made.setBackground(desk.look().sheet());
+    made.setForeground(desk.look().ink());
+    made.setMessage("Name, for the card");
+    RowData data = new RowData();
+    data.width = (int) (NAME_PIXELS * desk.look().scale());
+    made.setLayoutData(data);
+    made.addListener(
+        SWT.Modify,
         event -> {
-          if (button.getSelection()) {
-            view(each);
+          String typed = made.getText().strip();
+          if (!typed.equals(bench.sketch().name())) {
+            bench.apply(new Change("name typed", "name", sketch -> sketch.withName(typed)));
           }
         });
-    button.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
-    return button;
+    return made;
   }
 
   private Composite empty(Composite parent, SeatDeeds deeds) {
@@ -135,16 +133,6 @@ final class SeatView extends Composite {
     button(row, "Look at an example lug", deeds::example);
     button(row, "Open a seat file \u2026", deeds::open);
     return made;
-  }
-
-  private void depthTyped(Optional<org.fettlebench.measure.Length> length) {
-    length
-        .filter(org.fettlebench.measure.Length::isPositive)
-        .ifPresent(
-            each -> {
-              depthMm = each.millimetres();
-              draw();
-            });
   }
 
   /** Shows another drawing of the same work. */
@@ -177,7 +165,10 @@ final class SeatView extends Composite {
     boolean nothing = bench.sketch().equals(Sketch.EMPTY);
     Form.present(empty, nothing);
     Form.present(head, !nothing);
-    head.show(bench.sketch(), bench.reply());
+    head.show(bench.sketch(), bench.shown());
+    if (!name.getText().strip().equals(bench.sketch().name())) {
+      name.setText(bench.sketch().name());
+    }
     draw();
     side.show();
     if (!bench.dragging()) {
@@ -192,18 +183,12 @@ final class SeatView extends Composite {
     if (!drawn.possible(choice, sketch)) {
       choice = ViewChoice.SEAT;
     }
-    boolean several = false;
-    for (ViewChoice each : ViewChoice.values()) {
-      boolean possible = drawn.possible(each, sketch) && bench.reply().answer().isPresent();
-      several |= possible && each != ViewChoice.SEAT;
-      Form.present(views.get(each), possible);
-      views.get(each).setSelection(each == choice);
-    }
-    Form.present(choices, several);
-    Form.present(depth, choice == ViewChoice.OTHER_FACE);
-    Drawn.Shown shown = drawn.draw(choice, bench, desk.unit(), depthMm);
+    views.show(choice, each -> drawn.possible(each, sketch) && bench.reply().answer().isPresent());
+    Drawn.Shown shown = drawn.draw(choice, bench, desk.unit(), legend.spokes());
+    legend.show(choice == ViewChoice.SEAT && bench.reply().answer().isPresent());
     shown.drawing().ifPresentOrElse(canvas::redrawn, canvas::clear);
     Form.say(words, shown.words());
+    Form.say(more, shown.more());
     Form.say(remark, shown.remark());
   }
 
@@ -227,7 +212,7 @@ final class SeatView extends Composite {
   private void lookChanged() {
     if (!isDisposed()) {
       side.unitChanged();
-      depth.unitChanged();
+      views.unitChanged();
       show();
       layout(true, true);
     }
@@ -262,12 +247,26 @@ final class SeatView extends Composite {
     return head;
   }
 
+  ViewBar views() {
+    return views;
+  }
+
+  LegendBar legend() {
+    return legend;
+  }
+
+  Text name() {
+    return name;
+  }
+
   ViewChoice choice() {
     return choice;
   }
 
   /** Returns what is said below the drawing. */
   List<String> told() {
-    return List.of(words.getText().replace("&&", "&"), remark.getText().replace("&&", "&"));
+    return List.of(words, more, remark).stream()
+        .map(each -> each.getText().replace("&&", "&"))
+        .toList();
   }
 }

@@ -104,6 +104,26 @@ record Shape(
     return bends.stream().anyMatch(bent -> bent.points().equals(ring));
   }
 
+  /** Returns the corners of a line as a person knows them: an arc's chords have none. */
+  List<Point> knots(List<Point> ring) {
+    return bent(ring) ? outline(ring).corners().stream().map(Outline.Corner::at).toList() : ring;
+  }
+
+  /** Returns the same with another outline, by its corners from now on. */
+  Shape withOutline(Outline other) {
+    return rebent(corners(), other).withGiven(other.points()).with(stations.withUsed(false));
+  }
+
+  /** Returns the same with a ring's arcs known anew; the ring itself is to be set besides. */
+  Shape rebent(List<Point> before, Outline after) {
+    List<Outline> all = new ArrayList<>(bends);
+    all.removeIf(bent -> bent.points().equals(before));
+    if (after.bent()) {
+      all.add(after);
+    }
+    return withBends(all);
+  }
+
   boolean drawable() {
     return corners().size() >= 3;
   }

@@ -2,6 +2,7 @@ package org.fettlebench.desktop.seats.internal;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.ScrollPane;
@@ -30,6 +31,8 @@ final class SidePanel {
     cures = new CureSection(pane.body(), desk, bench, parts.book());
     things = new ThingsSection(pane.body(), desk, bench);
     found = new FoundSection(pane.body(), desk, bench, parts.book(), parts.measuring());
+    flat.then(head.thread()::setFocus);
+    ((GridLayout) pane.body().getLayout()).verticalSpacing = 6;
     pane.fit();
   }
 

@@ -118,34 +118,49 @@ record Sketch(String name, Shape shape, Top top, Hole hole) {
    * @param method id of the way of placing it; empty when not chosen
    * @param confidence chance asked that it lands within its expected error
    * @param found the hole that is there, where it was measured
+   * @param practice how a person works at it
    */
   record Hole(
       Optional<Point> centre,
       OptionalDouble diameterMm,
       String method,
       double confidence,
-      Optional<SeatFile.Drilled> found) {
+      Optional<SeatFile.Drilled> found,
+      Practice practice) {
     /** The chance asked in a kit that does not say otherwise. */
     static final double USUAL_CONFIDENCE = 0.95;
 
+    Hole(
+        Optional<Point> centre,
+        OptionalDouble diameterMm,
+        String method,
+        double confidence,
+        Optional<SeatFile.Drilled> found) {
+      this(centre, diameterMm, method, confidence, found, Practice.USUAL);
+    }
+
     Hole at(Point place) {
-      return new Hole(Optional.of(place), diameterMm, method, confidence, found);
+      return new Hole(Optional.of(place), diameterMm, method, confidence, found, practice);
     }
 
     Hole sized(OptionalDouble mm) {
-      return new Hole(centre, mm, method, confidence, found);
+      return new Hole(centre, mm, method, confidence, found, practice);
     }
 
     Hole by(String newMethod) {
-      return new Hole(centre, diameterMm, newMethod, confidence, found);
+      return new Hole(centre, diameterMm, newMethod, confidence, found, practice);
     }
 
     Hole asking(double chance) {
-      return new Hole(centre, diameterMm, method, chance, found);
+      return new Hole(centre, diameterMm, method, chance, found, practice);
     }
 
     Hole found(Optional<SeatFile.Drilled> drilled) {
-      return new Hole(centre, diameterMm, method, confidence, drilled);
+      return new Hole(centre, diameterMm, method, confidence, drilled, practice);
+    }
+
+    Hole with(Practice other) {
+      return new Hole(centre, diameterMm, method, confidence, found, other);
     }
   }
 }

@@ -1,7 +1,11 @@
 package org.fettlebench.desktop.seats.internal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
@@ -11,8 +15,8 @@ import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.VerdictBadge;
 import org.fettlebench.desktop.widgets.VerdictMark;
-import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.Verdict;
 
 /**
@@ -38,17 +42,18 @@ final class VerdictHead extends Composite {
     Layouts.wide(this);
     badge = new VerdictBadge(this, desk.look()).large();
     GridData data = new GridData(SWT.LEFT, SWT.CENTER, false, false);
-    data.verticalSpan = 3;
+    data.verticalSpan = 2;
     data.widthHint = (int) (150 * desk.look().scale());
     badge.setLayoutData(data);
     allowance = line(desk.look().strong());
     cures = Layouts.button(this, desk.look(), "Cures", toCures);
     cures.setToolTipText("What would make the head sit, beside the drawing");
     GridData end = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
-    end.verticalSpan = 3;
+    end.verticalSpan = 2;
     cures.setLayoutData(end);
     chance = line(desk.look().text());
     governs = line(desk.look().small());
+    ((GridData) governs.getLayoutData()).horizontalSpan = 3;
     governs.setForeground(desk.look().faint());
   }
 
@@ -69,15 +74,15 @@ final class VerdictHead extends Composite {
       badge.show(
           reply.wrong() ? VerdictMark.STRUCK : VerdictMark.OPEN,
           reply.wrong() ? "cannot be" : "not yet");
-      // A line has no room for a whole sentence; its remedy stands on the next.
-      String[] said = reply.next().split("(?<=;) ", 2);
-      say(allowance, said[0]);
-      say(chance, said.length > 1 ? SeatWords.upper(said[1]) : "");
-      say(governs, "");
+      // A line has no room for a whole sentence; the rest stands on those below.
+      List<String> said = broken(reply.next());
+      say(allowance, said.get(0));
+      say(chance, said.size() > 1 ? said.get(1) : "");
+      say(governs, said.size() > 2 ? said.get(2) : "");
       return;
     }
     SeatAnswer said = answer.get();
-    badge.show(SeatWords.mark(said.verdict()), said.verdict().word());
+    badge.show(SeatMarks.of(said.verdict()), said.verdict().word());
     say(allowance, SeatWords.allowance(said, desk.unit()));
     say(chance, chance(sketch, said));
     say(governs, SeatWords.governs(said, desk.unit()));
@@ -85,20 +90,32 @@ final class VerdictHead extends Composite {
 
   /** Says how many of a hundred holes so placed would do, and what is to be expected. */
   private String chance(Sketch sketch, SeatAnswer answer) {
-    Optional<HoleMethod> method = book.method(sketch);
     String expected =
-        "Expected within " + SeatWords.both(answer.question().expectedErrorMm(), desk.unit());
-    return method
-        .map(
-            each ->
-                "Chance of success "
-                    + SeatWords.percent(
-                        each.law()
-                            .chanceWithin(answer.allowed(), answer.question().seat().intended()))
-                    + ". "
-                    + expected
-                    + ".")
-        .orElse(expected + ".");
+        "Expected within " + SeatWords.both(answer.question().expectedErrorMm(), desk.unit()) + ".";
+    OptionalDouble chance = book.chance(sketch, answer);
+    return chance.isEmpty()
+        ? expected
+        : "Chance of success " + SeatWords.percent(chance.getAsDouble()) + ". " + expected;
+  }
+
+  /** Returns a sentence in the lines that it needs, broken between words. */
+  private List<String> broken(String sentence) {
+    List<String> lines = new ArrayList<>();
+    int room = allowance.getSize().x;
+    GC gc = new GC(allowance);
+    gc.setFont(allowance.getFont());
+    StringBuilder line = new StringBuilder();
+    for (String word : sentence.split(" ")) {
+      boolean full = lines.size() < 2 && room > 0 && gc.textExtent(line + word).x > room;
+      if (full && line.length() > 0) {
+        lines.add(line.toString().strip());
+        line.setLength(0);
+      }
+      line.append(word).append(' ');
+    }
+    gc.dispose();
+    lines.add(line.toString().strip());
+    return lines;
   }
 
   private static void say(Label label, String words) {

@@ -24,10 +24,10 @@ class EditingTest {
 
   @Test
   void everythingMayBeTakenHoldOf() {
+    Sketch full = Sketches.full();
+    Sketch bent = full.with(Handles.bent(full.shape(), outline -> Arcs.bulged(outline, 1, 2)));
     Set<Handle.Kind> kinds =
-        Handles.of(Sketches.full()).stream()
-            .map(each -> each.handle().kind())
-            .collect(Collectors.toSet());
+        Handles.of(bent).stream().map(each -> each.handle().kind()).collect(Collectors.toSet());
     assertEquals(Set.of(Handle.Kind.values()), kinds);
   }
 

@@ -23,6 +23,7 @@ import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.internal.KitFilesService;
 import org.fettlebench.measure.Length;
 import org.fettlebench.modules.Faults;
+import org.fettlebench.paper.internal.HoleCardService;
 import org.fettlebench.paper.internal.SeatCardService;
 import org.fettlebench.tables.FixedTables;
 import org.fettlebench.threads.internal.ThreadRegistry;
@@ -82,6 +83,7 @@ final class RealPage {
     page.setFaces(new FaceMarker(SEATS));
     page.setSpanners(SPANNERS);
     page.setCards(new SeatCardService());
+    page.setHoleCards(new HoleCardService(new CorrectionFinder(SEATS), new FaceMarker(SEATS)));
     return page;
   }
 

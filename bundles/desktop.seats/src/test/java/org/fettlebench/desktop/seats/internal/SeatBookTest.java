@@ -182,8 +182,11 @@ class SeatBookTest {
     assertTrue(SeatBook.seat(again).outline().bent());
     assertTrue(SeatBook.seat(again).underside().orElseThrow().bent());
     assertEquals(opened, Draft.read(Draft.write(opened)));
-    assertTrue(
-        Handles.of(opened).stream().noneMatch(each -> each.handle().kind() == Handle.Kind.CORNER),
-        "an arc's chords are no corners to drag");
+    List<Handle> handles = Handles.of(opened).stream().map(Handles.Placed::handle).toList();
+    assertEquals(
+        2,
+        handles.stream().filter(each -> each.kind() == Handle.Kind.CORNER).count(),
+        "a circle has the two ends of its arcs to drag, and none of their chords");
+    assertEquals(2, handles.stream().filter(each -> each.kind() == Handle.Kind.ARC).count());
   }
 }
