@@ -102,7 +102,13 @@ public final class AllCommands {
       new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
       new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
       new ThreadBatch(
-          Providers.THREADS, Providers.THREAD_CLASSES, Providers.STRENGTH, Providers.WIRES),
+          Providers.THREADS,
+          Providers.THREAD_CLASSES,
+          Providers.STRENGTH,
+          Providers.WIRES,
+          Providers.MATERIALS,
+          Providers.DRILLS,
+          Providers.HOLES),
       new ThreadWires(
           Providers.THREADS,
           Providers.THREAD_CLASSES,

@@ -23,31 +23,40 @@ final class BatchFigures {
 
   private final List<BatchFigure> all;
 
+  /**
+   * Takes what works the figures out.
+   *
+   * @param more figures beside those made here
+   */
   BatchFigures(
       ThreadClasses classes,
       ThreadStrength strength,
       MeasuringWires wires,
-      Optional<String> usualClass) {
-    all =
-        List.of(
-            figure(
-                "basic",
-                List.of("major_", "pitch_", "effective_", "nut_minor_", "screw_minor_"),
-                List.of("threads_per_inch", "form", "standing"),
-                (call, line) -> basic(call.thread(), line)),
-            new BatchLimits(classes, usualClass),
-            new StressFigure(strength),
-            new HoleFigure(),
-            figure(
-                "wires",
-                List.of("best_wire_", "least_wire_", "most_wire_"),
-                List.of(),
-                (call, line) -> wires(wires, call.thread(), line)));
+      Optional<String> usualClass,
+      BatchFigure... more) {
+    List<BatchFigure> figures =
+        new ArrayList<>(
+            List.of(
+                figure(
+                    "basic",
+                    List.of("major_", "pitch_", "effective_", "nut_minor_", "screw_minor_"),
+                    List.of("threads_per_inch", "form", "standing"),
+                    (call, line) -> basic(call.thread(), line)),
+                new BatchLimits(classes, usualClass),
+                new StressFigure(strength),
+                new HoleFigure(),
+                figure(
+                    "wires",
+                    List.of("best_wire_", "least_wire_", "most_wire_"),
+                    List.of(),
+                    (call, line) -> wires(wires, call.thread(), line))));
+    figures.addAll(List.of(more));
+    all = List.copyOf(figures);
   }
 
   /** Returns the words of all figures, such as {@code basic, limits}. */
   static String words() {
-    return "basic, limits, stress, hole, wires";
+    return "basic, limits, stress, hole, wires, tapping, strength";
   }
 
   /**

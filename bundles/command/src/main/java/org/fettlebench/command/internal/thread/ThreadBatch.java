@@ -19,8 +19,11 @@ import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.threads.ThreadClasses;
 import org.fettlebench.threads.Threads;
+import org.fettlebench.threads.strength.Materials;
 import org.fettlebench.threads.strength.ThreadStrength;
 import org.fettlebench.threads.wires.MeasuringWires;
+import org.fettlebench.tooling.Drills;
+import org.fettlebench.tooling.HoleChooser;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -44,6 +47,9 @@ public final class ThreadBatch implements Command {
   private final ThreadClasses classes;
   private final ThreadStrength strength;
   private final MeasuringWires wires;
+  private final Materials materials;
+  private final Drills drills;
+  private final HoleChooser chooser;
 
   /** Made by the framework. */
   @Activate
@@ -51,11 +57,17 @@ public final class ThreadBatch implements Command {
       @Reference Threads threads,
       @Reference ThreadClasses classes,
       @Reference ThreadStrength strength,
-      @Reference MeasuringWires wires) {
+      @Reference MeasuringWires wires,
+      @Reference Materials materials,
+      @Reference Drills drills,
+      @Reference HoleChooser chooser) {
     this.threads = threads;
     this.classes = classes;
     this.strength = strength;
     this.wires = wires;
+    this.materials = materials;
+    this.drills = drills;
+    this.chooser = chooser;
   }
 
   @Override
@@ -66,7 +78,13 @@ public final class ThreadBatch implements Command {
   @Override
   public Reply run(Call call) {
     List<BatchFigure> figures =
-        new BatchFigures(classes, strength, wires, call.option("--class"))
+        new BatchFigures(
+                classes,
+                strength,
+                wires,
+                call.option("--class"),
+                new BatchTapping(chooser, drills.catalogue()),
+                new BatchStrength(strength, materials))
             .named(call.option("--figures").orElse("limits"));
     if (call.json() && call.option("--out").isEmpty()) {
       throw new CommandException(

@@ -22,7 +22,13 @@ class ThreadBatchTest {
   private final Session session =
       new Session(
           new ThreadBatch(
-              Providers.THREADS, Providers.THREAD_CLASSES, Providers.STRENGTH, Providers.WIRES));
+              Providers.THREADS,
+              Providers.THREAD_CLASSES,
+              Providers.STRENGTH,
+              Providers.WIRES,
+              Providers.MATERIALS,
+              Providers.DRILLS,
+              Providers.HOLES));
 
   private Answer answer(String list, String... options) {
     List<String> words = new java.util.ArrayList<>(List.of("thread", "batch", "-"));
