@@ -161,6 +161,9 @@ class ChanceServiceTest {
     assertEquals("fine", CHANCES.leastCareful(chances, 0.999).orElseThrow().method().id());
     assertEquals("rough", CHANCES.leastCareful(chances, 0.1).orElseThrow().method().id());
     assertEquals(Optional.empty(), CHANCES.leastCareful(chances, 0.9999999));
+    // What just reaches it will do.
+    double just = chances.get(2).atIntended().value();
+    assertEquals("fair", CHANCES.leastCareful(chances, just).orElseThrow().method().id());
     assertEquals(Optional.empty(), CHANCES.leastCareful(List.of(), 0.5));
   }
 

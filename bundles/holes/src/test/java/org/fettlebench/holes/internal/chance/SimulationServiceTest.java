@@ -188,6 +188,31 @@ class SimulationServiceTest {
     assertTrue(run.trials() >= 30_000 && run.trials() <= 60_000, "trials " + run.trials());
   }
 
+  /** One batch of 10 000 is known to 0.01 when each trial has a deviation of 1, and not to less. */
+  @Test
+  void oneBatchIsEnoughWhereItReaches() {
+    Simulations.Trial even = draws -> draws.rectangular(0, 1) < 0.5 ? -1 : 1;
+    assertEquals(10_000, SIMULATIONS.run(even, new Aim(1, 0.0101, 1, 100_000)).trials());
+    assertEquals(20_000, SIMULATIONS.run(even, new Aim(1, 0.0099, 1, 100_000)).trials());
+    assertEquals(30_000, SIMULATIONS.run(even, new Aim(1, 1, 20_001, 100_000)).trials());
+    assertEquals(20_000, SIMULATIONS.run(even, new Aim(1, 1, 20_000, 100_000)).trials());
+    Simulations.Attempt often = draws -> draws.rectangular(0, 1) < 0.5;
+    assertEquals(10_000, SIMULATIONS.chance(often, new Aim(1, 0.00501, 1, 100_000)).trials());
+    assertEquals(20_000, SIMULATIONS.chance(often, new Aim(1, 0.00499, 1, 100_000)).trials());
+    assertEquals(30_000, SIMULATIONS.chance(often, new Aim(1, 1, 20_001, 100_000)).trials());
+    assertEquals(20_000, SIMULATIONS.chance(often, new Aim(1, 1, 20_000, 100_000)).trials());
+    assertEquals(25_000, SIMULATIONS.chance(often, new Aim(1, 1e-9, 1, 25_000)).trials());
+  }
+
+  @Test
+  void aTrialWithoutAResultIsNamed() {
+    IllegalArgumentException none =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> SIMULATIONS.run(draws -> Double.NaN, Aim.trials(1, 10)));
+    assertEquals("trial 1 gave NaN", none.getMessage());
+  }
+
   @Test
   void itStopsAtTheMostTrialsAndSaysThatItDidNotReach() {
     Simulated run = SIMULATIONS.run(draws -> draws.normal(0, 1), new Aim(1, 1e-9, 10, 25_000));

@@ -115,6 +115,35 @@ class SpreadEstimateTest {
     assertEquals(0.2, estimate(uneven, List.of()).y().sigmaMm(), 1e-12);
   }
 
+  /** Eight holes evenly about the aim, spread along y so many times as far as along x. */
+  private static List<Point> uneven(double timesSquared) {
+    double x = 0.1;
+    double y = x * Math.sqrt(timesSquared);
+    List<Point> errors = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      errors.add(new Point(i % 2 == 0 ? x : -x, i % 4 < 2 ? y : -y));
+    }
+    return errors;
+  }
+
+  /** Printed tables of F: 4.99 is passed once in 40 times with 7 and 7 degrees of freedom. */
+  @Test
+  void axesDifferBeyondThePrintedF() {
+    assertTrue(estimate(METHOD, uneven(4.9)).together());
+    assertFalse(estimate(METHOD, uneven(5.1)).together());
+    assertTrue(estimate(METHOD, uneven(1 / 4.9)).together());
+    assertFalse(estimate(METHOD, uneven(1 / 5.1)).together());
+  }
+
+  @Test
+  void errorsAlongOneAxisOnlyAreTakenApartFromThreeHolesOn() {
+    List<Point> line = List.of(new Point(0.1, 0), new Point(-0.1, 0), new Point(0, 0));
+    assertFalse(estimate(METHOD, line).together());
+    assertTrue(estimate(METHOD, line.subList(0, 2)).together());
+    Point same = new Point(0.01, 0);
+    assertTrue(estimate(METHOD, List.of(same, same, same)).together());
+  }
+
   @Test
   void anOffsetIsToldAndTheSpreadIsAboutIt() {
     List<Point> errors =
@@ -165,6 +194,13 @@ class SpreadEstimateTest {
     // Axes taken apart by luck in one round of twenty make the share a little less.
     assertEquals(0.95, (double) held / rounds, 0.015);
     assertEquals(0.05, (double) offsets / rounds, 0.015);
+  }
+
+  @Test
+  void whatWasKnownMayCountForUpToAThousandHoles() {
+    MethodEstimate sure = new EstimateService().estimate(METHOD, uneven(1), 1000, "the club");
+    assertEquals(0.15, sure.x().sigmaMm(), 0.001);
+    assertEquals(1000, sure.priorHoles());
   }
 
   @ParameterizedTest
