@@ -64,6 +64,16 @@ public record SeatedHead(
   }
 
   /**
+   * Returns the diameter of what bears on the flat: its washer's, its washer face's, else across
+   * flats or the head's own. A wider hole lets it drop through.
+   */
+  public double bearsOnMm() {
+    return washer
+        .map(Washer::diameterMm)
+        .orElse(bearingDiameterMm.orElse(acrossFlatsMm.orElse(sweepDiameterMm)));
+  }
+
+  /**
    * Returns the same head set with its flats parallel to a direction.
    *
    * @param degrees anticlockwise from x

@@ -36,7 +36,7 @@ final class SeatGuard {
           "hole diameter "
               + mm(question.holeDiameterMm())
               + " is wider than what bears round it, "
-              + mm(bearingMm(question.head()))
+              + mm(question.head().bearsOnMm())
               + ": "
               + question.head().title()
               + " would drop through; check the hole, or put a washer under it");
@@ -45,14 +45,7 @@ final class SeatGuard {
 
   /** Returns whether anything of the head or its washer bears round the hole. */
   static boolean bears(SeatQuestion question) {
-    return question.holeDiameterMm() <= bearingMm(question.head());
-  }
-
-  private static double bearingMm(SeatedHead head) {
-    double widestMm = head.acrossFlatsMm().orElse(head.sweepDiameterMm());
-    return head.washer()
-        .map(SeatedHead.Washer::diameterMm)
-        .orElse(head.bearingDiameterMm().orElse(widestMm));
+    return question.holeDiameterMm() <= question.head().bearsOnMm();
   }
 
   private static void head(SeatedHead head) {

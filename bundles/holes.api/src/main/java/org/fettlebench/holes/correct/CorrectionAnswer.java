@@ -3,6 +3,9 @@ package org.fettlebench.holes.correct;
 import java.util.List;
 import java.util.Optional;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.measure.Length;
+import org.fettlebench.measure.LengthFormat;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
 /**
@@ -31,6 +34,20 @@ public record CorrectionAnswer(
   /** Copies what could change. */
   public CorrectionAnswer {
     waysOut = List.copyOf(waysOut);
+  }
+
+  /**
+   * Returns what else to look at, for people: a hole that the head lets stay where it is still has
+   * to meet its mating hole.
+   */
+  public List<String> cautions() {
+    if (outcome != Outcome.LEAVE || question.around().mateOpen()) {
+      return List.of();
+    }
+    return List.of(
+        "that goes for the head only: the mating hole is off by "
+            + LengthFormat.allowanceBoth(Length.ofMillimetres(errorMm), LengthUnit.MILLIMETRE)
+            + ", radius; spot it through this hole, or see that the fastener has so much play");
   }
 
   /** What to do, in a word. */
@@ -95,10 +112,17 @@ public record CorrectionAnswer(
    * @param sentence what to do, with figures
    * @param centre where the finished hole's centre is then
    * @param diameterMm the finished hole, or the hole for the bush
+   * @param toGet the drill of the catalogue that it takes when none at hand will do; empty when
+   *     everything is at hand
    * @param after the seat then; present when the question has a seat
    */
   public record WayOut(
-      Kind kind, String sentence, Point centre, double diameterMm, Optional<SeatAnswer> after) {
+      Kind kind,
+      String sentence,
+      Point centre,
+      double diameterMm,
+      Optional<Cutter> toGet,
+      Optional<SeatAnswer> after) {
     /** Kinds of way out. */
     public enum Kind {
       /** Leave it and let the mating hole follow. */

@@ -78,12 +78,19 @@ public record CorrectionQuestion(
    *
    * @param drills drills
    * @param roundFiles round and needle files by their greatest diameter
+   * @param catalogue drills that can be bought, for what none at hand will do; may be empty
    */
-  public record Tools(List<Cutter> drills, List<Cutter> roundFiles) {
+  public record Tools(List<Cutter> drills, List<Cutter> roundFiles, List<Cutter> catalogue) {
     /** Copies what could change. */
     public Tools {
       drills = List.copyOf(drills);
       roundFiles = List.copyOf(roundFiles);
+      catalogue = List.copyOf(catalogue);
+    }
+
+    /** Only what is at hand counts. */
+    public Tools(List<Cutter> drills, List<Cutter> roundFiles) {
+      this(drills, roundFiles, List.of());
     }
   }
 

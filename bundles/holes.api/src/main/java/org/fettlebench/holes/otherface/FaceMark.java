@@ -15,6 +15,8 @@ import org.fettlebench.measure.Point;
  * @param upper outline of the upper face as it would be seen through the part, likewise
  * @param distances from all edges that can be measured from, the best to mark from first
  * @param pair the two to mark from
+ * @param slips how many times a slip of setting or of the square counts at the mark, root of the
+ *     sum of squares: least for near edges that cross squarely and are long enough to bear on
  * @param metalMm metal left between the hole and the nearest edge of the far face; negative when
  *     the hole breaks out
  * @param above the seat with the error to be expected above; present when the question has a seat
@@ -27,6 +29,7 @@ public record FaceMark(
     List<Point> upper,
     List<EdgeDistance> distances,
     List<EdgeDistance> pair,
+    double slips,
     double metalMm,
     Optional<SeatAnswer> above,
     List<String> cautions) {

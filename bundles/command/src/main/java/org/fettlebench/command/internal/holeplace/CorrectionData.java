@@ -32,6 +32,7 @@ final class CorrectionData {
         "filingError", PlaceData.error(rules.filing()),
         "plugWallMm", Data.mm(rules.bushWallMm()),
         "plugWallMeans", rules.bushMeans(),
+        "cautions", answer.cautions(),
         "asIs", answer.asIs().map(PlaceData::seat),
         "filing", answer.filing().map(CorrectionData::filing),
         "waysOut", answer.waysOut().stream().map(CorrectionData::wayOut).toList());
@@ -57,6 +58,7 @@ final class CorrectionData {
         "sentence", way.sentence(),
         "centre", PlaceData.point(way.centre()),
         "diameterMm", Data.mm(way.diameterMm()),
+        "toGet", way.toGet().map(PlaceData::cutter),
         "after", way.after().map(PlaceData::seat));
   }
 }

@@ -22,6 +22,9 @@ final class CorrectionText {
             .append(answer.outcome().word())
             .append('\n')
             .append(figures(answer, unit).text());
+    answer
+        .cautions()
+        .forEach(caution -> text.append("\n  ").append(LengthFormat.turned(caution, unit)));
     answer.filing().ifPresent(filing -> filing(text, answer, filing, unit));
     if (!answer.waysOut().isEmpty()) {
       text.append("\nWhat remains possible, each worked out again");
@@ -30,8 +33,8 @@ final class CorrectionText {
       }
     } else if (answer.outcome() == CorrectionAnswer.Outcome.PAST_CURE) {
       text.append(
-          "\nNothing that could be tried makes it good: other heads, larger and plugged holes with"
-              + " the drills at hand all foul or break out");
+          "\nNothing that could be tried makes it good: other heads, larger and plugged holes"
+              + " with drills of any listed size all foul or break out");
     }
     return text.append('\n').append(Cautions.DRILLING).toString();
   }

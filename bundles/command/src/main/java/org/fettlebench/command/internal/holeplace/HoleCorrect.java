@@ -90,7 +90,7 @@ public final class HoleCorrect implements Command {
                     Habits.filing(call),
                     Habits.wallMm(call),
                     Habits.means(call, Habits.WALL)),
-                new Tools(bench.heldDrills(), bench.roundFiles(call)),
+                new Tools(bench.heldDrills(), bench.roundFiles(call), bench.catalogue()),
                 new Around(Optional.of(seat), bench.otherHeads(seat), call.on("--mate-open"))));
     String name = seat.seat().name();
     String written = write(call, name, answer);

@@ -200,6 +200,10 @@ public final class HoleMark implements Command {
         new Columns()
             .indent(2)
             .row("from the datum", sides(mark.mark(), unit))
+            .row(
+                "a slip in marking",
+                String.format(
+                    java.util.Locale.ROOT, "counts %.1f times with these edges", mark.slips()))
             .row("metal to the nearest edge", Figures.allowance(mark.metalMm(), unit))
             .row(
                 "error of marking",
@@ -239,6 +243,7 @@ public final class HoleMark implements Command {
         "markAsSeen", PlaceData.point(mark.mark()),
         "target", PlaceData.point(mark.question().target()),
         "markFrom", mark.pair().stream().map(HoleMark::distance).toList(),
+        "slipCount", Data.rounded(mark.slips(), 4),
         "distances", mark.distances().stream().map(HoleMark::distance).toList(),
         "metalMm", Data.mm(mark.metalMm()),
         "drillDiameterMm", Data.mm(hole.diameterMm()),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
@@ -44,8 +45,8 @@ final class WaysOut {
     if (all) {
       filePart().ifPresent(ways::add);
       otherHead().ifPresent(ways::add);
-      biggerHole().ifPresent(ways::add);
-      bush().ifPresent(ways::add);
+      held(question.tools(), this::biggerHole).ifPresent(ways::add);
+      held(question.tools(), this::bush).ifPresent(ways::add);
     }
     ways.sort(Comparator.comparingInt(WaysOut::rank));
     return ways;
@@ -77,6 +78,7 @@ final class WaysOut {
                 + outcome(after),
             found.centre(),
             question.finishDiameterMm(),
+            Optional.empty(),
             after));
   }
 
@@ -105,6 +107,7 @@ final class WaysOut {
                     + outcome(after),
                 centre,
                 question.finishDiameterMm(),
+                Optional.empty(),
                 after))
         : Optional.empty();
   }
@@ -115,6 +118,7 @@ final class WaysOut {
       return Optional.empty();
     }
     return question.around().otherHeads().stream()
+        .filter(head -> head.bearsOnMm() > question.finishDiameterMm())
         .map(head -> otherHead(seat.get(), head))
         .filter(way -> sits(way.after()))
         .min(Comparator.comparingInt(WaysOut::rank));
@@ -132,21 +136,24 @@ final class WaysOut {
             + outcome(Optional.of(after)),
         found.centre(),
         question.finishDiameterMm(),
+        Optional.empty(),
         Optional.of(after));
   }
 
-  private Optional<WayOut> biggerHole() {
-    double least =
-        found.diameterMm()
-            + 2 * (situation.errorMm() + found.withinMm() + rules.cleanUp().perSideMm());
-    Optional<Cutter> drill = smallest(least);
-    if (drill.isEmpty() || !(drill.get().diameterMm() < bearingMm())) {
+  /** Tries a way with the drills at hand, and with what can be bought when none of them will do. */
+  private static Optional<WayOut> held(
+      CorrectionQuestion.Tools tools, BiFunction<List<Cutter>, Boolean, Optional<WayOut>> way) {
+    return way.apply(tools.drills(), true).or(() -> way.apply(tools.catalogue(), false));
+  }
+
+  private Optional<WayOut> biggerHole(List<Cutter> drills, boolean atHand) {
+    double out = situation.errorMm() + found.withinMm() + rules.cleanUp().perSideMm();
+    double larger = question.finishDiameterMm() + 2 * Tolerances.GEOMETRY_SLACK_MM;
+    Optional<Cutter> fitting = smallest(drills, Math.max(found.diameterMm() + 2 * out, larger));
+    if (fitting.isEmpty() || !(fitting.get().diameterMm() < bearingMm())) {
       return Optional.empty();
     }
-    double diameter = drill.get().diameterMm();
-    if (!(diameter > question.finishDiameterMm() + Tolerances.GEOMETRY_SLACK_MM)) {
-      return Optional.empty();
-    }
+    double diameter = fitting.get().diameterMm();
     Optional<SeatAnswer> after =
         situation.check(question.target(), diameter, situation.afterFiling());
     return sits(after)
@@ -158,41 +165,49 @@ final class WaysOut {
                     + " off the side towards "
                     + situation.error().orElseThrow().opposite()
                     + " and finish with "
-                    + drill.get().name()
+                    + named(fitting.get(), atHand)
                     + ", "
                     + Say.small(diameter - question.finishDiameterMm())
                     + " larger: for a larger fastener, or with that much more clearance"
                     + outcome(after),
                 question.target(),
                 diameter,
+                toGet(fitting.get(), atHand),
                 after))
         : Optional.empty();
   }
 
-  /** A hole as wide as the head's flats leaves nothing to bear on. */
+  private static String named(Cutter drill, boolean atHand) {
+    return drill.name() + (atHand ? "" : " (not at hand)");
+  }
+
+  private static Optional<Cutter> toGet(Cutter drill, boolean atHand) {
+    return atHand ? Optional.empty() : Optional.of(drill);
+  }
+
+  /** A hole as wide as what bears on the flat leaves nothing to bear on. */
   private double bearingMm() {
     return question
         .around()
         .seat()
-        .map(SeatQuestion::head)
-        .map(head -> head.acrossFlatsMm().orElse(head.sweepDiameterMm()))
+        .map(seat -> seat.head().bearsOnMm())
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private Optional<Cutter> smallest(double leastMm) {
-    return question.tools().drills().stream()
+  private static Optional<Cutter> smallest(List<Cutter> drills, double leastMm) {
+    return drills.stream()
         .filter(drill -> drill.diameterMm() >= leastMm - Tolerances.GEOMETRY_SLACK_MM)
         .min(Comparator.comparingDouble(Cutter::diameterMm));
   }
 
-  private Optional<WayOut> bush() {
+  private Optional<WayOut> bush(List<Cutter> drills, boolean atHand) {
     double out = situation.errorMm() + found.withinMm();
     double least = question.finishDiameterMm() + 2 * (out + rules.bushWallMm());
-    Optional<Cutter> drill = smallest(least);
-    if (drill.isEmpty() || !roomForPlug(drill.get().diameterMm())) {
+    Optional<Cutter> fitting = smallest(drills, least);
+    if (fitting.isEmpty() || !roomForPlug(fitting.get().diameterMm())) {
       return Optional.empty();
     }
-    double diameter = drill.get().diameterMm();
+    double diameter = fitting.get().diameterMm();
     Optional<SeatAnswer> after =
         question
             .around()
@@ -212,7 +227,7 @@ final class WaysOut {
             new WayOut(
                 WayOut.Kind.BUSH,
                 "open out where it is with "
-                    + drill.get().name()
+                    + named(fitting.get(), atHand)
                     + ", fit a plug, and drill that anew where the hole should be; its thinnest"
                     + " wall is "
                     + Say.small(wall)
@@ -224,6 +239,7 @@ final class WaysOut {
                     + outcome(after),
                 question.target(),
                 diameter,
+                toGet(fitting.get(), atHand),
                 after))
         : Optional.empty();
   }

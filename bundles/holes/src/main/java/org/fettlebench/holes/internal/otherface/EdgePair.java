@@ -6,13 +6,16 @@ import org.fettlebench.holes.correct.HoleException;
 import org.fettlebench.holes.internal.Outline;
 import org.fettlebench.holes.otherface.FaceMark.EdgeDistance;
 
-/** Chooses the two edges to mark from: crossing squarely, with something to bear on. */
+/**
+ * Chooses the two edges to mark from: those with which slips of setting and of the square leave the
+ * mark least uncertain, so near ones that cross squarely and give the square something to bear on.
+ */
 final class EdgePair {
   /** Sine of the crossing under which a slip counts twice and more. */
   static final double POOR = 0.5;
 
-  /** A square's stock bears well on a quarter of the distance; common practice, no source. */
-  private static final double BEARING_SHARE = 0.25;
+  /** Longest stock of a square that is taken to such work; common practice, no source. */
+  static final double STOCK_MM = 40;
 
   /** Sine of the least crossing that still fixes a place: 1 degree, as for readings. */
   private static final double LEAST = Math.sin(Math.toRadians(1));
@@ -25,9 +28,21 @@ final class EdgePair {
     this.distances = distances;
   }
 
-  /** Returns how well a square bears on an edge opposite the mark, 0 to 1. */
-  static double bearing(EdgeDistance distance) {
-    return Math.min(1, distance.endRoomMm() / (BEARING_SHARE * distance.distanceMm()));
+  /**
+   * Returns how many times one slip counts at the mark in a line that is squared up from an edge:
+   * once in placing the square at the foot; once more at the end of its stock, which leans the line
+   * by that much over what the stock bears on (the edge to both sides of the foot, as far as the
+   * nearer end, or the stock). Both are independent; that they are alike is common practice, no
+   * source.
+   */
+  static double slips(EdgeDistance distance) {
+    double bearing = Math.min(2 * distance.endRoomMm(), STOCK_MM);
+    return Math.hypot(1, distance.distanceMm() / bearing);
+  }
+
+  /** Returns how many times a slip counts at the mark where the lines of two edges cross. */
+  static double slips(EdgeDistance one, EdgeDistance other) {
+    return Math.hypot(slips(one), slips(other)) / crossing(one, other);
   }
 
   /** Returns the sine of the angle between two edges. */
@@ -46,14 +61,14 @@ final class EdgePair {
 
   private List<EdgeDistance> best() {
     List<EdgeDistance> best = List.of();
-    double most = LEAST;
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < distances.size(); i++) {
       for (int j = i + 1; j < distances.size(); j++) {
         EdgeDistance one = distances.get(i);
         EdgeDistance other = distances.get(j);
-        double worth = crossing(one, other) * bearing(one) * bearing(other);
-        if (worth > most) {
-          most = worth;
+        double slips = slips(one, other);
+        if (crossing(one, other) > LEAST && slips < least) {
+          least = slips;
           best = List.of(one, other);
         }
       }

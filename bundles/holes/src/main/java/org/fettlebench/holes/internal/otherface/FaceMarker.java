@@ -55,6 +55,7 @@ public final class FaceMarker implements OtherFaces {
         seen(question.turn(), question.faces().upper()).points(),
         distances,
         pair,
+        EdgePair.slips(pair.get(0), pair.get(1)),
         metal,
         above,
         cautions(metal, upper.toEdgeMm(question.target()) - radius, pair, above));
@@ -176,7 +177,7 @@ public final class FaceMarker implements OtherFaces {
         int number = edge;
         face.straight(edge).flatMap(straight -> to(number, straight)).ifPresent(distances::add);
       }
-      distances.sort(Comparator.comparingDouble((EdgeDistance d) -> -EdgePair.bearing(d)));
+      distances.sort(Comparator.comparingDouble(EdgePair::slips));
       return distances;
     }
 

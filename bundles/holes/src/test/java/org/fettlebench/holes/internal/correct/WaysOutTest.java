@@ -8,6 +8,7 @@ import static org.fettlebench.holes.internal.correct.Lug.cutters;
 import static org.fettlebench.holes.internal.correct.Lug.round;
 import static org.fettlebench.holes.internal.correct.Lug.seat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -23,6 +24,7 @@ import org.fettlebench.holes.correct.CorrectionQuestion;
 import org.fettlebench.holes.correct.CorrectionQuestion.Around;
 import org.fettlebench.holes.correct.CorrectionQuestion.Found;
 import org.fettlebench.holes.correct.CorrectionQuestion.Tools;
+import org.fettlebench.holes.correct.Cutter;
 import org.junit.jupiter.api.Test;
 
 /** What remains possible besides filing to the target. */
@@ -116,13 +118,12 @@ class WaysOutTest {
   }
 
   private static CorrectionQuestion holding(double error, Around around, double... drills) {
+    return holding(error, around, new Tools(cutters(drills), List.of()));
+  }
+
+  private static CorrectionQuestion holding(double error, Around around, Tools tools) {
     return new CorrectionQuestion(
-        TARGET,
-        new Found(TARGET.moved(error, 0), 4, 0.02),
-        6,
-        RULES,
-        new Tools(cutters(drills), List.of()),
-        around);
+        TARGET, new Found(TARGET.moved(error, 0), 4, 0.02), 6, RULES, tools, around);
   }
 
   private Optional<WayOut> way(WayOut.Kind kind, CorrectionQuestion question) {
@@ -205,6 +206,56 @@ class WaysOutTest {
   void theBiggerHoleLeavesSomethingToBearOn() {
     Around around = seat(13.3, 9, false);
     assertTrue(way(WayOut.Kind.BIGGER_HOLE, holding(-1.9, around, 9)).isEmpty());
+  }
+
+  /** As above, 6.44 cleans up and 10.24 takes the plug: what is at hand goes before what is not. */
+  @Test
+  void whatNoDrillAtHandDoesIsOfferedFromTheCatalogue() {
+    List<Cutter> listed = cutters(12, 10.3, 6.5, 6.43, 4);
+    Tools few = new Tools(cutters(6.6), List.of(), listed);
+    List<WayOut> ways = ways(holding(1.1, Around.NOTHING, few));
+    WayOut bigger = ways.get(1);
+    assertEquals(6.6, bigger.diameterMm());
+    assertTrue(bigger.toGet().isEmpty());
+    WayOut bush = ways.get(2);
+    assertEquals(WayOut.Kind.BUSH, bush.kind());
+    assertEquals(10.3, bush.toGet().orElseThrow().diameterMm());
+    assertTrue(bush.sentence().startsWith("open out where it is with 10.3 mm (not at hand), fit"));
+    // 4 + 2 (1.9 + 0.02 + 0.1) = 8.04; at 9 nothing would bear, 8.1 can be bought.
+    Around seat = seat(15, 9, false);
+    Tools wide = new Tools(cutters(9), List.of(), cutters(9, 8.1, 8));
+    WayOut bought = way(WayOut.Kind.BIGGER_HOLE, holding(1.9, seat, wide)).orElseThrow();
+    assertEquals(8.1, bought.toGet().orElseThrow().diameterMm());
+    assertNotEquals(Verdict.FOULS, bought.after().orElseThrow().verdict());
+  }
+
+  /** A head of 6 drops through the hole of 6, and must not stop the other ways either. */
+  @Test
+  void anotherHeadThatDropsThroughIsPassedOver() {
+    List<WayOut> ways = ways(holding(1.1, seat(17.3, 14, false, round(6), round(12))));
+    assertEquals(
+        12,
+        ways.stream()
+            .filter(way -> way.kind() == WayOut.Kind.OTHER_HEAD)
+            .findFirst()
+            .flatMap(WayOut::after)
+            .orElseThrow()
+            .question()
+            .head()
+            .sweepDiameterMm());
+  }
+
+  @Test
+  void aHoleLeftForTheHeadStillHasToMeetItsMate() {
+    CorrectionAnswer answer = finder.correct(holding(1.1, seat(30, 9, false)));
+    assertEquals(CorrectionAnswer.Outcome.LEAVE, answer.outcome());
+    assertEquals(
+        List.of(
+            "that goes for the head only: the mating hole is off by 1.10 mm (0.043 in), radius;"
+                + " spot it through this hole, or see that the fastener has so much play"),
+        answer.cautions());
+    assertEquals(List.of(), finder.correct(holding(1.1, seat(30, 9, true))).cautions());
+    assertEquals(List.of(), finder.correct(holding(1.1, Around.NOTHING)).cautions());
   }
 
   /** 6 + 2 (1.1 + 0.02 + 1) = 10.24 leaves a wall of 1 mm all round the hole drilled anew. */

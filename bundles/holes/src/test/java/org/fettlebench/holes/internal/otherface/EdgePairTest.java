@@ -48,28 +48,68 @@ class EdgePairTest {
         EXACT);
   }
 
-  /** A quarter of the distance is enough; with half of that the square bears half as well. */
+  /** By hand: 3-4-5 triangles over twice the room, or over the stock of 40 mm. */
   @Test
-  void aSquareBearsOnWhatLiesBesideTheFoot() {
-    assertEquals(1, EdgePair.bearing(edge(1, 0, 8, 2)), EXACT);
-    assertEquals(1, EdgePair.bearing(edge(1, 0, 8, 7)), EXACT);
-    assertEquals(0.5, EdgePair.bearing(edge(1, 0, 8, 1)), EXACT);
-    assertEquals(0.25, EdgePair.bearing(edge(1, 0, 8, 0.5)), EXACT);
-    assertEquals(1, EdgePair.bearing(edge(1, 0, 0, 0.5)), EXACT);
+  void aSlipLeansTheLineOverWhatTheSquareBearsOn() {
+    assertEquals(5.0 / 3, EdgePair.slips(edge(1, 0, 8, 3)), EXACT);
+    assertEquals(5.0 / 4, EdgePair.slips(edge(1, 0, 6, 4)), EXACT);
+    assertEquals(5.0 / 4, EdgePair.slips(edge(1, 0, 30, 20)), EXACT);
+    assertEquals(5.0 / 4, EdgePair.slips(edge(1, 0, 30, 500)), EXACT);
+    assertEquals(1, EdgePair.slips(edge(1, 0, 0, 0.5)), EXACT);
   }
 
   @Test
-  void squareCrossingAndGoodBearingAreWeighedAgainstEachOther() {
+  void squareCrossingBearingAndDistanceAreWeighedAgainstEachOther() {
     EdgeDistance level = edge(1, 0, 8, 5);
     EdgeDistance slanting = edge(2, 60, 8, 5);
-    // Upright, with half the bearing: 0.5 against the sine of 60 degrees, 0.866.
+    // By hand, squares of the slips: 1.64 each and by the sine 2.09; upright with 2 to bear on
+    // 4.32.
     assertEquals(List.of(1, 2), best(level, slanting, edge(3, 90, 8, 1)));
-    // With 0.9 of it the upright one is the better.
-    assertEquals(List.of(1, 3), best(level, slanting, edge(3, 90, 8, 1.8)));
-    // The bearing of the first of a pair counts as well as that of the second: 0.4 of it.
+    // With 8 to bear on it is 1.91.
+    assertEquals(List.of(1, 3), best(level, slanting, edge(3, 90, 8, 4)));
+    // The first of a pair counts as the second does.
     assertEquals(List.of(2, 3), best(edge(1, 0, 8, 0.8), slanting, edge(3, 120, 8, 1.9)));
     // Of pairs that are alike the first is taken.
     assertEquals(List.of(1, 2), best(level, edge(2, 90, 8, 5), edge(3, 90, 8, 5)));
+    // A near edge that crosses at 80 degrees (1.48) goes before a far one that is square (2.08).
+    assertEquals(List.of(1, 3), best(edge(1, 0, 6, 12), edge(2, 90, 60, 60), edge(3, 80, 6, 12)));
+  }
+
+  /** Squared lines are scribed with one slip at a time, and where they cross is looked at. */
+  @ParameterizedTest
+  @CsvSource({"90,8,5,8,5", "60,8,5,3,9", "120,20,4,6,30", "25,5,5,50,70"})
+  void slipsAtTheMarkAreWhatScribedLinesShow(
+      double degrees, double d1, double room1, double d2, double room2) {
+    EdgeDistance[] edges = {edge(1, 0, d1, room1), edge(2, degrees, d2, room2)};
+    double squares = 0;
+    for (int which = 0; which < 4; which++) {
+      double out = scribed(edges, degrees, which, 1e-7).distanceMm(new Point(0, 0));
+      squares += out * out / 1e-14;
+    }
+    assertEquals(Math.sqrt(squares), EdgePair.slips(edges[0], edges[1]), 1e-5);
+  }
+
+  /**
+   * Returns where the squared lines cross, the mark being 0, 0: each stands on its edge at the
+   * foot, off along the edge by the one slip or leaning by it over what the square bears on.
+   */
+  private static Point scribed(EdgeDistance[] edges, double degrees, int which, double slip) {
+    double[][] lines = new double[2][];
+    for (int i = 0; i < 2; i++) {
+      double along = Math.toRadians(i * degrees);
+      double off = which == i ? slip : 0;
+      double lean = which == i + 2 ? slip / Math.min(40, 2 * edges[i].endRoomMm()) : 0;
+      double x = edges[i].distanceMm() * Math.sin(along) + off * Math.cos(along);
+      double y = -edges[i].distanceMm() * Math.cos(along) + off * Math.sin(along);
+      // The blade's direction is upright on the edge, leaning; its normal lies along the edge.
+      double a = Math.cos(along + lean);
+      double b = Math.sin(along + lean);
+      lines[i] = new double[] {a, b, a * x + b * y};
+    }
+    double under = lines[0][0] * lines[1][1] - lines[0][1] * lines[1][0];
+    return new Point(
+        (lines[0][2] * lines[1][1] - lines[0][1] * lines[1][2]) / under,
+        (lines[0][0] * lines[1][2] - lines[0][2] * lines[1][0]) / under);
   }
 
   @Test

@@ -154,12 +154,13 @@ class FaceCautionsTest {
     }
   }
 
-  /** Edges are told in the order of how well a square bears on them. */
+  /** Edges are told in the order of how much a slip counts from them. */
   @Test
   void whatBearsBestComesFirst() {
     FaceMark mark = mark(new Point(19, 11), UPPER, WIDER);
-    List<Double> bearings = mark.distances().stream().map(EdgePair::bearing).toList();
-    assertEquals(bearings.stream().sorted((a, b) -> Double.compare(b, a)).toList(), bearings);
-    assertTrue(bearings.get(0) > bearings.get(3), bearings.toString());
+    List<Double> slips = mark.distances().stream().map(EdgePair::slips).toList();
+    assertEquals(slips.stream().sorted().toList(), slips);
+    assertTrue(slips.get(0) < slips.get(3), slips.toString());
+    assertEquals(EdgePair.slips(mark.pair().get(0), mark.pair().get(1)), mark.slips());
   }
 }
