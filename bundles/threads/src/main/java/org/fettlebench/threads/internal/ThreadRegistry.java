@@ -177,7 +177,8 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
   @Override
   public Optional<DiameterLimits> minorOfNut(ScrewThread thread) {
     Snapshot now = now();
-    return now.rule(thread).flatMap(rule -> MinorOfNut.limits(rule, thread, now.limitTables()));
+    return now.rule(thread)
+        .flatMap(rule -> MinorOfNut.limits(rule, thread, now.rules(), now.limitTables()));
   }
 
   @Override

@@ -69,10 +69,8 @@ class PublishedMetricLimitsTest {
       // What a tapping drill is held against is the same.
       var usual = threads.minorOfNut(thread).orElseThrow();
       assertEquals("ISO 965-1 6H", usual.threadClass());
-      // From the basic size before it is rounded to 0.001 mm.
-      String why = "half a unit more";
-      row.checkWithin("int_minor_min_mm", usual.least().millimetres(), 0.001, why);
-      row.checkWithin("int_minor_max_mm", usual.most().millimetres(), 0.001, why);
+      row.checkTo("int_minor_min_mm", 3, usual.least().millimetres());
+      row.checkTo("int_minor_max_mm", 3, usual.most().millimetres());
     }
   }
 

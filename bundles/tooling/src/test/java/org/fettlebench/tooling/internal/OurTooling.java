@@ -1,9 +1,7 @@
 package org.fettlebench.tooling.internal;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.function.BiConsumer;
-import java.util.stream.Stream;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.tables.FixedTables;
@@ -25,20 +23,7 @@ final class OurTooling {
       };
 
   static final FixedTables TABLES =
-      FixedTables.fromResources(
-          OurTooling.class,
-          Stream.of(
-                  "drills-metric,drills-fractional,drills-number,drills-letter,clearance-metric,"
-                      + "clearance-unified,clearance-ba,clearance-whitworth,thread-percent,tapping-drills,"
-                      + "drill-oversize,blind-holes,work-materials,speeds-drill-etantdonnes,"
-                      + "speeds-drill-machinistpost,speeds-drill-docslib,speeds-ream-protocutter,"
-                      + "speeds-tap-london,speeds-tap-lavallee,speed-factors,tap-resistance,"
-                      + "tap-coefficients,tap-cores,reaming,drill-tolerances",
-                  "ba,me,bsb,bsw,bsf,metric-coarse,metric-fine,unc,unf,unef,g,limits-iso-965,"
-                      + "limits-iso-228")
-              .flatMap(names -> Arrays.stream(names.split(",")))
-              .map(name -> "/FETTLEBENCH/tables/" + name + ".csv")
-              .toArray(String[]::new));
+      FixedTables.carriedBy(DrillRegistry.class, ThreadRegistry.class);
 
   static final ThreadRegistry THREADS = new ThreadRegistry(TABLES, NO_FAULTS);
   static final DrillRegistry DRILLS = new DrillRegistry(TABLES, NO_FAULTS);
