@@ -24,6 +24,7 @@ import org.fettlebench.threads.identify.CrossingRule;
 import org.fettlebench.threads.identify.Measured;
 import org.fettlebench.threads.identify.Reading;
 import org.fettlebench.threads.identify.ThreadIdentifier;
+import org.fettlebench.threads.identify.UsualUncertainty;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -31,12 +32,6 @@ import org.osgi.service.component.annotations.Reference;
 /** Names a thread from what was measured on it. */
 @Component(service = Command.class, property = Commands.WORDS + "=thread identify")
 public final class ThreadIdentify implements Command {
-  // Common practice, no source: a micrometer or calliper in the shop, a thread gauge, a rule.
-  private static final double DIAMETER_MM = 0.02;
-  private static final double HEXAGON_MM = 0.1;
-  private static final double PITCH_SHARE = 0.01;
-  private static final double SPAN_MM = 0.2;
-
   private static final int USUAL_COUNT = 5;
   private static final int MOST_COUNT = 50;
 
@@ -84,21 +79,32 @@ public final class ThreadIdentify implements Command {
     List<CrossPair> near =
         found.isEmpty() ? List.of() : identifier.pairsOf(found.get(0).thread(), CrossingRule.USUAL);
     boolean agrees = found.stream().anyMatch(Candidate::agrees);
-    return Reply.of(
-        !agrees, text(measured, found, near, call.unit()), data(measured, found, near, agrees));
+    String text = text(measured, found, near, call.unit());
+    Map<String, Object> data = data(measured, found, near, agrees);
+    if (takesUsual(call, measured)) {
+      text += "\n± where none was said: " + Figures.source(UsualUncertainty.SOURCE);
+      data.put("usualUncertainty", Figures.sourceData(UsualUncertainty.SOURCE));
+    }
+    return Reply.of(!agrees, text, data);
+  }
+
+  private static boolean takesUsual(Call call, Measured measured) {
+    return measured.diameter().isPresent() && call.option("--diameter-error").isEmpty()
+        || measured.pitch().isPresent() && call.option("--pitch-error").isEmpty()
+        || measured.hexagon().isPresent() && call.option("--hexagon-error").isEmpty();
   }
 
   private static Measured measured(Call call) {
     return new Measured(
         call.on("--nut") ? ThreadSide.INTERNAL : ThreadSide.EXTERNAL,
-        reading(call, "--diameter", DIAMETER_MM),
+        reading(call, "--diameter", UsualUncertainty.DIAMETER),
         pitch(call),
-        reading(call, "--hexagon", HEXAGON_MM),
+        reading(call, "--hexagon", UsualUncertainty.HEXAGON),
         call.length("--wear").orElse(Length.ZERO));
   }
 
-  private static Optional<Reading> reading(Call call, String option, double usualMm) {
-    Length error = call.length(option + "-error").orElse(Length.ofMillimetres(usualMm));
+  private static Optional<Reading> reading(Call call, String option, Length usual) {
+    Length error = call.length(option + "-error").orElse(usual);
     return call.length(option).map(value -> new Reading(value, error));
   }
 
@@ -117,10 +123,11 @@ public final class ThreadIdentify implements Command {
     if (said.size() > 1) {
       throw new CommandException("say the pitch once: --pitch, --tpi or --span with --turns");
     }
-    double shareMm = said.isEmpty() ? 0 : PITCH_SHARE * said.get(0).millimetres();
-    double usualMm = turns.map(count -> SPAN_MM / count).orElse(shareMm);
-    Length error = call.length("--pitch-error").orElse(Length.ofMillimetres(usualMm));
-    return said.stream().findFirst().map(value -> new Reading(value, error));
+    Optional<Length> error =
+        call.length("--pitch-error").or(() -> turns.map(UsualUncertainty::ofSpan));
+    return said.stream()
+        .findFirst()
+        .map(value -> new Reading(value, error.orElseGet(() -> UsualUncertainty.ofPitch(value))));
   }
 
   private static String text(

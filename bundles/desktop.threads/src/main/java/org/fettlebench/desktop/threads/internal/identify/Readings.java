@@ -11,6 +11,7 @@ import org.fettlebench.measure.MeasureException;
 import org.fettlebench.threads.ThreadSide;
 import org.fettlebench.threads.identify.Measured;
 import org.fettlebench.threads.identify.Reading;
+import org.fettlebench.threads.identify.UsualUncertainty;
 
 /**
  * What a person typed of a thread that was measured, as typed; empty where nothing was.
@@ -36,11 +37,6 @@ record Readings(
   /** Nothing typed yet. */
   static final Readings NONE = new Readings("", "", "", "", "", "", "", false);
 
-  // Common practice, no source: a micrometer or calliper in the shop, a thread gauge, a rule.
-  static final Length DIAMETER_ERROR = Length.ofMillimetres(0.02);
-  static final Length HEXAGON_ERROR = Length.ofMillimetres(0.1);
-  static final double PITCH_SHARE = 0.01;
-
   /** A bare figure above this many millimetres is no pitch of a thread but threads per inch. */
   private static final double COARSEST_MM = 6.5;
 
@@ -64,9 +60,9 @@ record Readings(
   Measured measured(LengthUnit unit) {
     return new Measured(
         nut ? ThreadSide.INTERNAL : ThreadSide.EXTERNAL,
-        reading("diameter", diameter, diameterError, DIAMETER_ERROR, unit),
+        reading("diameter", diameter, diameterError, UsualUncertainty.DIAMETER, unit),
         pitch(unit),
-        reading("hexagon", hexagon, hexagonError, HEXAGON_ERROR, unit),
+        reading("hexagon", hexagon, hexagonError, UsualUncertainty.HEXAGON, unit),
         length("wear", wear, unit).orElse(Length.ZERO));
   }
 
@@ -81,7 +77,7 @@ record Readings(
       return Optional.empty();
     }
     Length value = pitch(pitch.strip(), unit);
-    Length usual = Length.ofMillimetres(PITCH_SHARE * value.millimetres());
+    Length usual = UsualUncertainty.ofPitch(value);
     return Optional.of(
         new Reading(value, length("pitch's \u00b1", pitchError, unit).orElse(usual)));
   }
