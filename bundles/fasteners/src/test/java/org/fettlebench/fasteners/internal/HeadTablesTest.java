@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,8 +13,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fettlebench.fasteners.Head;
 import org.fettlebench.measure.Length;
-import org.fettlebench.measure.LengthReader;
-import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.tables.FixedTables;
 import org.fettlebench.tables.Source;
 import org.fettlebench.tables.Standing;
@@ -24,8 +21,6 @@ import org.fettlebench.tables.TableFile;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 
 class HeadTablesTest {
   private static final Path TABLES = Path.of("src/main/resources/FETTLEBENCH/tables");
@@ -34,38 +29,6 @@ class HeadTablesTest {
 
   private final List<String> faults = new ArrayList<>();
   private final HeadTables heads = heads(SHIPPED);
-
-  /** Every printed figure, to half a unit of its last digit. */
-  @ParameterizedTest(name = "{0} {2} {1}, {5} {6} {4}")
-  @CsvFileSource(resources = "/expected/heads.csv", numLinesToSkip = 1)
-  void agreesWithPrint(
-      String style,
-      String series,
-      String size,
-      String major,
-      String unit,
-      String what,
-      String printed) {
-    LengthUnit in = unit.equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
-    LengthUnit majorUnit = series.equals("BA") ? LengthUnit.MILLIMETRE : in;
-
-    Head head =
-        heads.find(style, thread(series, LengthReader.read(major, majorUnit))).orElseThrow();
-
-    BigDecimal figure = new BigDecimal(printed);
-    double half = 0.5 * Math.pow(10, -figure.scale());
-    assertEquals(figure.doubleValue(), size(head, what).in(in), half + 1e-9);
-  }
-
-  private static Length size(Head head, String what) {
-    return switch (what) {
-      case "across flats" -> head.acrossFlats().orElseThrow();
-      case "across corners" -> head.acrossCorners();
-      case "height" -> head.height().orElseThrow();
-      case "washer face" -> head.washerFace().orElseThrow();
-      default -> throw new IllegalArgumentException(what);
-    };
-  }
 
   @Test
   void namesTheHeadAfterTheThreadAsked() {
