@@ -9,7 +9,6 @@ import org.fettlebench.fits.Spanner;
 import org.fettlebench.tables.FixedTables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpannerTablesTest {
@@ -19,25 +18,6 @@ class SpannerTablesTest {
           (table, fault) -> {
             throw fault;
           });
-
-  @ParameterizedTest
-  @CsvFileSource(resources = "/expected/spanners.csv", numLinesToSkip = 3)
-  void listedHeadsAsPublished(
-      Spanner.Kind kind, double flatsMm, double headMm, double halfDigitMm) {
-    Spanner spanner = spanners.find(kind, flatsMm).orElseThrow();
-
-    assertEquals(headMm, spanner.headDiameterMm(), halfDigitMm);
-    assertTrue(spanner.standing().endsWith("(published)"), spanner.standing());
-  }
-
-  /** The remembered rule is for the greatest size; rings of bronze alloy are up to 0.5 mm wider. */
-  @ParameterizedTest
-  @CsvFileSource(resources = "/expected/spanners.csv", numLinesToSkip = 3)
-  void theRuleHoldsEveryListedRing(Spanner.Kind kind, double flatsMm, double headMm) {
-    if (kind == Spanner.Kind.RING) {
-      assertTrue(headMm <= 1.5 * flatsMm + 4.5, flatsMm + ": " + headMm);
-    }
-  }
 
   @Test
   void sizesOfNoTableGoByTheRuleAndSaySo() {
