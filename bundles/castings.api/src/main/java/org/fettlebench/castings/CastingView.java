@@ -1,5 +1,9 @@
 package org.fettlebench.castings;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
 /** From where a casting is drawn. */
 public enum CastingView {
   /** From above: x to the right, y up the paper. */
@@ -9,6 +13,9 @@ public enum CastingView {
   /** From the right: y to the right, z up the paper. */
   SIDE("from the right", Axis.Y, Axis.Z);
 
+  /** In the order in which a drawing office would lay them down. */
+  private static final List<CastingView> USUAL = List.of(FRONT, PLAN, SIDE);
+
   private final String words;
   private final Axis across;
   private final Axis up;
@@ -17,6 +24,31 @@ public enum CastingView {
     this.words = words;
     this.across = across;
     this.up = up;
+  }
+
+  /**
+   * Returns the views in which something measured is seen that no other shows better: those whose
+   * both axes were measured along, else one that shows the axis that was.
+   */
+  public static List<CastingView> of(Casting casting) {
+    Set<Axis> measured = EnumSet.noneOf(Axis.class);
+    for (Feature feature : casting.features()) {
+      if (feature instanceof FlatFace flat) {
+        measured.add(flat.towards().axis());
+      } else if (feature instanceof RoundFace round) {
+        measured.addAll(EnumSet.complementOf(EnumSet.of(round.along())));
+      }
+    }
+    List<CastingView> both =
+        USUAL.stream()
+            .filter(view -> measured.contains(view.across) && measured.contains(view.up))
+            .toList();
+    return both.isEmpty()
+        ? USUAL.stream()
+            .filter(view -> measured.contains(view.across) || measured.contains(view.up))
+            .limit(1)
+            .toList()
+        : both;
   }
 
   /** Returns the words for it. */

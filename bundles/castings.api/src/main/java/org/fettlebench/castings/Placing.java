@@ -41,6 +41,46 @@ public record Placing(
   }
 
   /**
+   * Returns the verdict. A casting just cleans up when it has less to spare than a reading of what
+   * governs may be out: setting out no better than it was measured may use that up.
+   */
+  public Outcome outcome() {
+    if (!cleansUp()) {
+      return Outcome.SHORT;
+    }
+    double mayBeOut =
+        features.stream()
+            .filter(Coming::governs)
+            .mapToDouble(one -> one.feature().uncertaintyMm())
+            .max()
+            .orElse(0);
+    return spareMm - mayBeOut > -KNOWN_TO_MM && spareMm > KNOWN_TO_MM
+        ? Outcome.CLEANS_UP
+        : Outcome.JUST;
+  }
+
+  /** Whether there is metal for everything. */
+  public enum Outcome {
+    /** Everything cleans up. */
+    CLEANS_UP("cleans up"),
+    /** Everything cleans up, with less to spare than a reading may be out. */
+    JUST("just cleans up"),
+    /** Something will not clean up. */
+    SHORT("will not clean up");
+
+    private final String word;
+
+    Outcome(String word) {
+      this.word = word;
+    }
+
+    /** Returns the words for it. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
    * Returns what is left to cut, in this placing, where the whole cleaning cut is lacking: the
    * plain way out when no dimension may give. Skin of the casting may show there. With these cuts
    * asked in place of the full ones the least spare is nothing, unless a cut is below nothing.

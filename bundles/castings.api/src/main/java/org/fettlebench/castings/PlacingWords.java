@@ -2,6 +2,7 @@ package org.fettlebench.castings;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -39,7 +40,7 @@ public final class PlacingWords {
 
   /** Returns the verdict alone. */
   public String verdict() {
-    return placing.cleansUp() ? "cleans up" : "will not clean up";
+    return placing.outcome().word();
   }
 
   /** Returns by how much it does or does not. */
@@ -156,19 +157,52 @@ public final class PlacingWords {
   }
 
   private String settingOut(Placing.SettingOut from) {
-    List<String> depths = new ArrayList<>();
-    for (int i = 0; i < from.depthsMm().size(); i++) {
-      depths.add(
-          size(from.depthsMm().get(i))
-              + (from.depthsMm().size() == 1 ? "" : " under spot " + (i + 1)));
-    }
+    List<String> depths = from.depthsMm().stream().map(this::size).toList();
     return "along "
         + from.axis().word()
         + " from "
         + from.from().name()
         + ": finished face "
-        + joined(depths)
-        + (from.depthsMm().size() == 1 ? " under the rough" : "");
+        + (depths.stream().distinct().count() == 1
+            ? depths.get(0) + " under the rough" + (depths.size() == 1 ? "" : " at every spot")
+            : joined(underSpots(depths)));
+  }
+
+  /** Spots under which the face lies equally deep, as it is shown, are named together. */
+  private static List<String> underSpots(List<String> depths) {
+    List<String> said = new ArrayList<>();
+    for (String depth : new LinkedHashSet<>(depths)) {
+      List<String> spots = new ArrayList<>();
+      for (int i = 0; i < depths.size(); i++) {
+        if (depths.get(i).equals(depth)) {
+          spots.add(String.valueOf(i + 1));
+        }
+      }
+      said.add(depth + " under spot" + (spots.size() == 1 ? " " : "s ") + joined(spots));
+    }
+    return said;
+  }
+
+  /**
+   * Returns how far the other finished faces and centres lie from the one that is set out first
+   * along an axis, as the drawing has them: empty when there is no other.
+   */
+  public String onwards(Placing.SettingOut from) {
+    Axis axis = from.axis();
+    List<String> others = new ArrayList<>();
+    for (Feature feature : placing.casting().features()) {
+      if (feature instanceof FlatFace flat
+          && flat.towards().axis() == axis
+          && !flat.name().equals(from.from().name())) {
+        others.add(
+            flat.name() + " " + size(Math.abs(flat.finishedMm() - from.from().finishedMm())));
+      } else if (feature instanceof RoundFace round && round.along() != axis) {
+        double centre = round.finishedCentre().alongMm(axis);
+        others.add(
+            "centre of " + round.name() + " " + size(Math.abs(centre - from.from().finishedMm())));
+      }
+    }
+    return others.isEmpty() ? "" : "from that line on: " + joined(others);
   }
 
   /** Returns the cautions that go with the work. */

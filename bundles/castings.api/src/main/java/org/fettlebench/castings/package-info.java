@@ -27,7 +27,7 @@
  * immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.castings;
 
 import org.osgi.annotation.bundle.Export;

@@ -53,7 +53,7 @@ public sealed interface Item {
   record Marker(Point at, Mark mark) implements Item {}
 
   /**
-   * Words, of constant size on paper.
+   * Words, of constant size on paper; a line break in them begins another line.
    *
    * @param at point of the drawing the words belong to
    * @param words the text
@@ -81,7 +81,9 @@ public sealed interface Item {
     /** Best place: ring with a dot. */
     RING,
     /** Measured place: diagonal cross. */
-    SALTIRE
+    SALTIRE,
+    /** One of many measured places: small diagonal cross. */
+    SPOT
   }
 
   /** Where words stand from their point. */

@@ -1,5 +1,6 @@
 package org.fettlebench.drawing;
 
+import java.util.Arrays;
 import org.fettlebench.measure.Point;
 
 /** Measures how far dimensions and words, which keep their size on paper, reach past the frame. */
@@ -50,9 +51,16 @@ final class PaperReach {
   private void add(Item.Label label) {
     Point at = sheet.place(label.at());
     double height = lettering.heightMm();
-    double half = lettering.lengthMm(label.words(), label.strong()) / 2;
+    String[] lines = label.words().split("\n");
+    double half =
+        Arrays.stream(lines)
+                .mapToDouble(line -> lettering.lengthMm(line, label.strong()))
+                .max()
+                .orElse(0)
+            / 2;
+    double halfHigh = (1 + (lines.length - 1) * Plotter.LINE_SHARE) * height / 2;
     double aside = half + Plotter.LABEL_GAP_MM;
-    double away = height / 2 + Plotter.LABEL_GAP_MM;
+    double away = halfHigh + Plotter.LABEL_GAP_MM;
     Point middle =
         switch (label.side()) {
           case LEFT -> at.moved(-aside, 0);
@@ -61,7 +69,7 @@ final class PaperReach {
           case BELOW -> at.moved(0, away);
           case CENTRE -> at;
         };
-    box(middle, half, height / 2);
+    box(middle, half, halfHigh);
   }
 
   private void box(Point middle, double halfWidth, double halfHeight) {

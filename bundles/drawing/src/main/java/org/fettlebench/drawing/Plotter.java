@@ -23,6 +23,9 @@ public final class Plotter {
   /** How far below their middle letters have their foot, of their height, about. */
   static final double FOOT_SHARE = 0.36;
 
+  /** Distance from line to line, of their height. */
+  static final double LINE_SHARE = 1.25;
+
   private static final double EDGE_MM = 4;
 
   /** Enlargements and reductions of ISO 5455, largest first. */
@@ -171,6 +174,10 @@ public final class Plotter {
         pen.mark(List.of(at.moved(-2, -2), at.moved(2, 2)));
         pen.mark(List.of(at.moved(-2, 2), at.moved(2, -2)));
       }
+      case SPOT -> {
+        pen.mark(List.of(at.moved(-1, -1), at.moved(1, 1)));
+        pen.mark(List.of(at.moved(-1, 1), at.moved(1, -1)));
+      }
       case RING -> {
         pen.markRing(at, 1.8);
         pen.dot(at, 0.45);
@@ -198,7 +205,17 @@ public final class Plotter {
           case LEFT -> PaperPen.Hold.END;
           case ABOVE, BELOW, CENTRE -> PaperPen.Hold.MIDDLE;
         };
-    words(pen, at, new PaperPen.Words(foot, 0, hold, label.words(), label.strong()));
+    String[] lines = label.words().split("\n");
+    double above =
+        switch (label.side()) {
+          case RIGHT, LEFT, CENTRE -> (lines.length - 1) / 2.0;
+          case ABOVE -> lines.length - 1;
+          case BELOW -> 0;
+        };
+    for (int i = 0; i < lines.length; i++) {
+      Point line = foot.moved(0, (i - above) * height * LINE_SHARE);
+      words(pen, at, new PaperPen.Words(line, 0, hold, lines[i], label.strong()));
+    }
   }
 
   private void dimension(Item.Dimension dimension, PaperPen pen) {

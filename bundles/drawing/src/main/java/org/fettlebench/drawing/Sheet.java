@@ -16,14 +16,17 @@ record Sheet(double scale, double left, double top, double widthMm, double heigh
 
   /** Millimetres of paper on each side of a drawing's frame. */
   record Edges(double left, double top, double right, double bottom) {
+    /** Beyond this the drawing would be too small to be of use; words then overlap it. */
+    private static final double MOST_SHARE = 0.66;
+
     static Edges all(double mm) {
       return new Edges(mm, mm, mm, mm);
     }
 
-    /** Returns these edges, smaller in proportion where they take more than half of a size. */
+    /** Returns these edges, smaller in proportion where they take more than most of a size. */
     private Edges within(double widthMm, double heightMm) {
-      double across = Math.min(1, widthMm / 2 / (left + right));
-      double up = Math.min(1, heightMm / 2 / (top + bottom));
+      double across = Math.min(1, MOST_SHARE * widthMm / (left + right));
+      double up = Math.min(1, MOST_SHARE * heightMm / (top + bottom));
       return new Edges(left * across, top * up, right * across, bottom * up);
     }
   }

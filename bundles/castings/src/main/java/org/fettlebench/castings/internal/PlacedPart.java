@@ -23,6 +23,9 @@ final class PlacedPart {
   /** A side that nothing bounds is drawn at least this share of the largest size away. */
   private static final double OPEN_SHARE = 0.3;
 
+  /** Along an axis that nothing was measured along it is drawn this much of the largest size. */
+  private static final double UNKNOWN_SHARE = 1.5;
+
   private static final double SMALLEST_MM = 1;
 
   private final Placing placing;
@@ -126,13 +129,25 @@ final class PlacedPart {
     return Optional.empty();
   }
 
+  /** Returns whether it is known how far the part reaches along an axis, by a face or a boss. */
+  boolean bounded(Axis axis, int sign) {
+    return face(axis, sign).isPresent()
+        || placing.casting().features().stream()
+            .anyMatch(
+                one ->
+                    one instanceof RoundFace round
+                        && round.kind() == RoundFace.Kind.BOSS
+                        && round.along() != axis);
+  }
+
   private void widen() {
     double largest = SMALLEST_MM;
     for (Axis axis : Axis.values()) {
       largest = Math.max(largest, size(axis));
     }
     for (Axis axis : Axis.values()) {
-      double lacks = OPEN_SHARE * largest - size(axis);
+      double share = size(axis) < SMALLEST_MM ? UNKNOWN_SHARE : OPEN_SHARE;
+      double lacks = share * largest - size(axis);
       boolean lowOpen = face(axis, -1).isEmpty();
       boolean highOpen = face(axis, 1).isEmpty();
       double[] ends = reach.get(axis);

@@ -1,6 +1,7 @@
 package org.fettlebench.castings.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.fettlebench.castings.Axis;
 import org.fettlebench.castings.CastingView;
@@ -23,12 +24,14 @@ final class RoundPicture {
   private final PlacedPart part;
   private final CastingView view;
   private final LengthUnit unit;
+  private final LeaderSlots slots;
   private final List<Item> areas = new ArrayList<>();
   private final List<Item> lines = new ArrayList<>();
   private final List<Point> reached = new ArrayList<>();
 
-  RoundPicture(PlacedPart part, CastingView view, LengthUnit unit) {
+  RoundPicture(PlacedPart part, CastingView view, LengthUnit unit, LeaderSlots slots) {
     this.part = part;
+    this.slots = slots;
     this.view = view;
     this.unit = unit;
   }
@@ -70,7 +73,7 @@ final class RoundPicture {
         areas.add(new Item.Area(Tone.PART, ring(centre, radius), List.of()));
       }
       lines.add(new Item.Circle(LineKind.THIN, place, roughRadius));
-      lines.add(new Item.Marker(place, Item.Mark.SALTIRE));
+      lines.add(new Item.Marker(place, Item.Mark.SPOT));
       box(place, roughRadius);
     }
     lines.add(
@@ -78,12 +81,9 @@ final class RoundPicture {
     double arm = BEYOND * radius;
     centreLine(centre.moved(-arm, 0), centre.moved(arm, 0));
     centreLine(centre.moved(0, -arm), centre.moved(0, arm));
-    lines.add(
-        new Item.Label(
-            centre.moved(0, radius),
-            round.name() + " " + CastingPicture.off(one, unit) + " per side",
-            Item.Side.ABOVE,
-            one.governs()));
+    String words =
+        FaceLabel.wrapped(round.name()) + "\n" + CastingPicture.off(one, unit) + " per side";
+    lines.addAll(slots.label(centre, radius, words, one.governs()));
     box(centre, arm);
   }
 
@@ -94,16 +94,44 @@ final class RoundPicture {
     double radius = round.finishedDiameterMm() / 2;
     double low = part.low(along);
     double high = part.high(along);
-    LineKind kind = round.kind() == RoundFace.Kind.BORE ? LineKind.HIDDEN : LineKind.OUTLINE;
+    boolean bore = round.kind() == RoundFace.Kind.BORE;
+    // What lies inside stays dashed, also when it governs: its own view says so.
+    LineKind kind = bore ? LineKind.HIDDEN : one.governs() ? LineKind.GOVERNING : LineKind.OUTLINE;
     for (int side = -1; side <= 1; side += 2) {
       Point from = at(lying, low, middle + side * radius);
       Point to = at(lying, high, middle + side * radius);
-      lines.add(new Item.Path(one.governs() ? LineKind.GOVERNING : kind, List.of(from, to), false));
+      if (!bore) {
+        skin(round, lying, side, List.of(to, from));
+      }
+      lines.add(new Item.Path(kind, List.of(from, to), false));
       reached.add(from);
       reached.add(to);
     }
     double beyond = 0.05 * (high - low);
     centreLine(at(lying, low - beyond, middle), at(lying, high + beyond, middle));
+  }
+
+  /** Draws the rough side of a boss from end to end, hatched between it and the finished one. */
+  private void skin(RoundFace round, boolean lying, int side, List<Point> finished) {
+    Axis along = round.along();
+    Axis across = lying ? view.up() : view.across();
+    List<Point> rough = new ArrayList<>();
+    double[] ends = {part.low(along), part.high(along)};
+    for (double end : ends) {
+      RoundFace.Rough nearest =
+          round.rough().stream()
+              .min(
+                  Comparator.comparingDouble(
+                      each -> Math.abs(part.onDrawing(each.centre()).alongMm(along) - end)))
+              .orElseThrow();
+      double centre = part.onDrawing(nearest.centre()).alongMm(across);
+      rough.add(at(lying, end, centre + side * nearest.diameterMm() / 2));
+    }
+    List<Point> metal = new ArrayList<>(rough);
+    metal.addAll(finished);
+    areas.add(new Item.Area(Tone.WALL, metal, List.of()));
+    lines.add(new Item.Path(LineKind.THIN, rough, false));
+    reached.addAll(rough);
   }
 
   private Point at(boolean lying, double along, double across) {
@@ -119,7 +147,7 @@ final class RoundPicture {
     reached.add(centre.moved(radius, radius));
   }
 
-  private static List<Point> ring(Point centre, double radius) {
+  static List<Point> ring(Point centre, double radius) {
     List<Point> ring = new ArrayList<>();
     for (int i = 0; i < CHORDS; i++) {
       double angle = 2 * Math.PI * i / CHORDS;

@@ -108,8 +108,7 @@ class CastingPainterTest {
     assertEquals(List.of(3.0, 5.0), circles.stream().map(Item.Circle::radiusMm).toList());
     assertTrue(
         all(front, Item.Label.class).stream()
-            .anyMatch(
-                label -> label.words().startsWith("bore ") && label.words().endsWith("per side")),
+            .anyMatch(label -> label.words().equals("bore\n1.70 mm per side")),
         front.toString());
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Command;
+import org.fettlebench.command.internal.casting.CastingPapers;
 import org.fettlebench.command.internal.casting.CastingPlace;
 import org.fettlebench.command.internal.chart.ChartPrint;
 import org.fettlebench.command.internal.head.HeadScale;
@@ -73,6 +74,7 @@ import org.fettlebench.command.internal.thread.ThreadShow;
 import org.fettlebench.command.internal.thread.ThreadStrengthCommand;
 import org.fettlebench.command.internal.thread.ThreadWires;
 import org.fettlebench.modules.Modules;
+import org.fettlebench.paper.internal.CastingCardService;
 import org.fettlebench.paper.internal.HoleCardService;
 import org.fettlebench.paper.internal.SeatCardService;
 import org.osgi.framework.Bundle;
@@ -92,7 +94,8 @@ public final class AllCommands {
     Bench bench = bench(club.stock(), club.errors());
     PlacePapers papers = placePapers();
     return new Command[] {
-      new CastingPlace(Providers.KIT_FILES, Providers.CASTINGS, Providers.CASTING_DRAWINGS),
+      new CastingPlace(
+          Providers.KIT_FILES, Providers.CASTINGS, Providers.CASTING_DRAWINGS, castingPapers()),
       new HolePilot(bench, Providers.PILOTS),
       new HoleMeasure(bench, Providers.MEASURING),
       new HoleCorrect(bench, Providers.CORRECTIONS, papers),
@@ -200,6 +203,13 @@ public final class AllCommands {
         Providers.THREADS,
         Providers.HEADS,
         Providers.SPANNERS);
+  }
+
+  /** Returns what writes cards about castings. */
+  public static CastingPapers castingPapers() {
+    CastingPapers papers = new CastingPapers();
+    papers.setCards(new CastingCardService(Providers.CASTING_DRAWINGS));
+    return papers;
   }
 
   /** Returns what writes cards about holes. */

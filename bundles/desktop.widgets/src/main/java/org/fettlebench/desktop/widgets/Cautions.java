@@ -16,6 +16,15 @@ public record Cautions(String brief, String full) {
               + " broken tap is glass-sharp: draw it with a tool, and never put a finger in the"
               + " hole. Brush swarf away, never wipe it by hand or blow it.");
 
+  /** For setting out and machining raw castings. Common practice, no source. */
+  public static final Cautions CASTINGS =
+      new Cautions(
+          "Clamp on sound metal, eyes covered, go under the skin with the first cut.",
+          "Pack what rocks before it is clamped, and take the chuck key out. The skin of a casting"
+              + " is hard and sandy. Swarf of cast iron is dust: no compressed air, brush and"
+              + " never fingers. Between the spots that were measured nothing is known: look for"
+              + " hollows and sand before the last cut.");
+
   /** For anything that holds steam, air or water under pressure. */
   public static final Cautions PRESSURE =
       new Cautions(

@@ -1,5 +1,7 @@
 package org.fettlebench.desktop.widgets;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
@@ -21,6 +23,19 @@ public final class Figures {
   /** Returns the figure of a length without its unit: hundredths of a millimetre, thou. */
   public static String figure(Length length, LengthUnit unit) {
     return show(length.in(unit), decimals(unit));
+  }
+
+  /**
+   * Returns a figure as it stands in a field to be typed over: to 0.001 mm or 0.0001 in, without
+   * noughts behind and without its unit.
+   */
+  public static String typed(Length length, LengthUnit unit) {
+    int decimals = unit == LengthUnit.INCH ? 4 : 3;
+    BigDecimal value =
+        BigDecimal.valueOf(length.nanometres())
+            .divide(BigDecimal.valueOf(unit.nanometres()), decimals, RoundingMode.HALF_UP)
+            .stripTrailingZeros();
+    return value.signum() == 0 ? "0" : value.toPlainString();
   }
 
   /** Returns a calculated number of millimetres in the unit, with its symbol. */

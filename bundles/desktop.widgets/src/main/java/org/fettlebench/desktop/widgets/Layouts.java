@@ -163,6 +163,25 @@ public final class Layouts {
     return button;
   }
 
+  /** Makes a control of a grid take room, or none. */
+  public static void present(Control control, boolean there) {
+    if (control.getLayoutData() instanceof GridData data && data.exclude == there) {
+      data.exclude = !there;
+      control.setVisible(there);
+      control.requestLayout();
+    }
+  }
+
+  /** Sets the words of a label of a grid; it takes no room while there are none. */
+  public static void say(Label label, String words) {
+    String escaped = escaped(words);
+    if (!label.getText().equals(escaped)) {
+      label.setText(escaped);
+      label.requestLayout();
+    }
+    present(label, !words.isBlank());
+  }
+
   /** Returns text for a label in which an ampersand is shown as such. */
   public static String escaped(String text) {
     return text.replace("&", "&&");

@@ -13,7 +13,19 @@ public final class ScrollPane extends ScrolledComposite {
 
   /** Makes the pane with an empty body of one column. */
   public ScrollPane(Composite parent, Look look) {
-    super(parent, SWT.V_SCROLL);
+    this(parent, look, SWT.V_SCROLL);
+  }
+
+  /**
+   * Returns a pane that also scrolls from side to side where its body, which does not wrap, is
+   * wider than the room.
+   */
+  public static ScrollPane bothWays(Composite parent, Look look) {
+    return new ScrollPane(parent, look, SWT.V_SCROLL | SWT.H_SCROLL);
+  }
+
+  private ScrollPane(Composite parent, Look look, int style) {
+    super(parent, style);
     setBackground(parent.getBackground());
     setExpandHorizontal(true);
     setExpandVertical(true);
@@ -35,7 +47,10 @@ public final class ScrollPane extends ScrolledComposite {
   /** Measures the body again, after something in it changed. */
   public void fit() {
     int width = getClientArea().width;
-    if (width > 0) {
+    if (width > 0 && getHorizontalBar() != null) {
+      setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+      body.layout(true, true);
+    } else if (width > 0) {
       setMinHeight(body.computeSize(width, SWT.DEFAULT).y);
       body.layout(true, true);
     }

@@ -15,7 +15,7 @@
  * any thread. Nothing here takes or returns null.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.fettlebench.desktop.widgets;
 
 import org.osgi.annotation.bundle.Export;

@@ -6,13 +6,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fettlebench.castings.Axis;
 import org.fettlebench.castings.Casting;
 import org.fettlebench.castings.CastingException;
 import org.fettlebench.castings.Feature;
-import org.fettlebench.castings.FlatFace;
 import org.fettlebench.castings.Freedom;
 import org.fettlebench.castings.RoundFace;
 import org.fettlebench.kits.CastingFile;
@@ -142,7 +140,7 @@ final class CastingFileReader {
 
   private static Optional<CastingFile> casting(Section file, Head head, List<Feature> features) {
     try {
-      Set<Axis> shifts = head.shifts().orElseGet(() -> held(features));
+      Set<Axis> shifts = head.shifts().orElseGet(() -> Freedom.held(features));
       Freedom freedom = new Freedom(shifts, head.turns(), head.mostTurnDegrees());
       return Optional.of(
           new CastingFile(new Casting(head.name(), features, freedom), head.holdsPressure()));
@@ -153,21 +151,5 @@ final class CastingFileReader {
           .addMissing(file.at("casting"), said[0], said.length > 1 ? said[1] : "Check the file");
       return Optional.empty();
     }
-  }
-
-  /** Returns the axes along which the part is held from both sides. */
-  private static Set<Axis> held(List<Feature> features) {
-    return Stream.of(Axis.values())
-        .filter(
-            axis ->
-                features.stream().anyMatch(one -> holds(one, axis, 1))
-                    && features.stream().anyMatch(one -> holds(one, axis, -1)))
-        .collect(Collectors.toUnmodifiableSet());
-  }
-
-  private static boolean holds(Feature feature, Axis axis, int sign) {
-    return feature instanceof FlatFace face
-        ? face.towards().axis() == axis && face.towards().sign() == sign
-        : ((RoundFace) feature).along() != axis;
   }
 }

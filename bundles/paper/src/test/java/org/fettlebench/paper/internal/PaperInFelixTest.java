@@ -38,6 +38,7 @@ class PaperInFelixTest {
                 "org.fettlebench.fasteners.api",
                 "org.fettlebench.fits.api",
                 "org.fettlebench.holes.api",
+                "org.fettlebench.castings.api",
                 "org.fettlebench.club.api",
                 "org.fettlebench.kits.api",
                 "org.fettlebench.paper.api")

@@ -47,6 +47,7 @@ class DirectionsTest {
                   "drawing",
                   "fits.api",
                   "holes.api",
+                  "castings.api",
                   "club.api",
                   "kits.api")),
           Map.entry("fits.api", Set.of("measure", "tables.api", "drawing")),
@@ -212,6 +213,7 @@ class DirectionsTest {
             "desktop",
             "desktop.kits",
             "desktop.seats",
+            "desktop.castings",
             "desktop.stock",
             "desktop.threads",
             "desktop.modules")) {

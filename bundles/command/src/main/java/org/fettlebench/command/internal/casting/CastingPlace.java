@@ -36,21 +36,25 @@ public final class CastingPlace implements Command {
               "casting place bracket.casting.toml")
           .needs("FILE", "a casting file; - for piped in")
           .option("--svg", "FILE", "write a drawing to scale there")
+          .option(CastingPapers.CARD, "FILE", "write the marking-out card (PDF) there")
           .option("--view", "VIEW", "of the drawing: plan, front or side; front if not said");
 
   private final KitFiles files;
   private final Castings castings;
   private final CastingDrawings drawings;
+  private final CastingPapers papers;
 
   /** Made by the framework. */
   @Activate
   public CastingPlace(
       @Reference KitFiles files,
       @Reference Castings castings,
-      @Reference CastingDrawings drawings) {
+      @Reference CastingDrawings drawings,
+      @Reference CastingPapers papers) {
     this.files = files;
     this.castings = castings;
     this.drawings = drawings;
+    this.papers = papers;
   }
 
   @Override
@@ -68,9 +72,11 @@ public final class CastingPlace implements Command {
           call.file("--svg"),
           SvgWriter.write(drawings.draw(placing, view, call.unit()), WIDTH_MM, HEIGHT_MM));
     }
+    String card =
+        papers.card(call, placing, file.holdsPressure()).map(said -> "\n" + said).orElse("");
     return Reply.of(
         !placing.cleansUp(),
-        PlacingTexts.text(placing, file.holdsPressure(), call.unit()),
+        PlacingTexts.text(placing, file.holdsPressure(), call.unit()) + card,
         PlacingTexts.data(placing, file.holdsPressure()));
   }
 

@@ -35,7 +35,11 @@ final class PlacingTexts {
     text.add(faces(placing, words, unit).text());
     givings(text, placing, words);
     text.add("Set out:");
-    words.settingOut().forEach(line -> text.add("  - " + line));
+    List<String> setOut = words.settingOut();
+    for (int i = 0; i < setOut.size(); i++) {
+      String onwards = words.onwards(placing.settingOut().get(i));
+      text.add("  - " + setOut.get(i) + (onwards.isEmpty() ? "" : "; " + onwards));
+    }
     text.add(
         "Comes off is square to the finished face; spare is that, less the cleaning cut and what"
             + " the measuring may be out. Between the spots measured nothing is known.");
@@ -75,6 +79,7 @@ final class PlacingTexts {
     return Data.of(
         "casting", placing.casting().name(),
         "cleansUp", placing.cleansUp(),
+        "verdict", placing.outcome().word(),
         "leastSpareMm", Data.mm(placing.spareMm()),
         "shift", spot(placing.shift()),
         "turn", turn(placing.turnDegrees()),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -97,6 +98,22 @@ class CastingPlaceTest {
     assertEquals(
         0, session.type("casting", "place", BRACKET, "--svg", "b.svg", "--view", view).status());
     assertTrue(Files.readString(folder.resolve("b.svg")).contains("cleans up"));
+  }
+
+  @Test
+  void theCardIsWrittenAndTheAnswerSaysWhere() throws IOException {
+    Answer answer = session.type("casting", "place", PLATE, "--card", "plate.pdf");
+    assertEquals(1, answer.status(), "it will not clean up");
+    Path card = folder.resolve("plate.pdf");
+    assertTrue(answer.out().contains("the card is in " + card), answer.out());
+    assertEquals("%PDF", new String(Files.readAllBytes(card), 0, 4, StandardCharsets.US_ASCII));
+  }
+
+  @Test
+  void aCardThatCannotBeWrittenSaysSo() {
+    Answer answer = session.type("casting", "place", PLATE, "--card", "nowhere/plate.pdf");
+    assertEquals(2, answer.status());
+    assertTrue(answer.err().contains("cannot be written to"), answer.err());
   }
 
   @Test

@@ -1,0 +1,2 @@
+/** The page Casting; {@code CastingPage} is the only way in. */
+package org.fettlebench.desktop.castings.internal;
