@@ -196,9 +196,9 @@ final class CastingSheet extends Composite {
     }
   }
 
-  /** Puts the keyboard where the work begins: below what is typed already. */
+  /** Puts the keyboard where the work begins. */
   void begin() {
-    table.go(bench.sketch().rows().size(), 0);
+    table.go(0, 0);
   }
 
   DrawingCanvas canvas() {

@@ -159,7 +159,7 @@ final class FaceLine {
     finished.hint(face.looks().round() ? "\u2300" : face.looks().axis().word());
     measured.hint(face.looks().round() ? "\u2300" : face.looks().axis().word());
     if (face.readings().size() > 1) {
-      measured.fixed(face.readings().size() + (face.looks().round() ? " places" : " spots"));
+      measured.fixed(face.readings().size() + " spots");
     } else {
       measured.show(face.measured());
     }

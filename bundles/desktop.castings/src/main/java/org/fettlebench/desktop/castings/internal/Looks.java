@@ -88,6 +88,6 @@ enum Looks {
 
   /** Returns what is measured of the rough one at a place, in the order of the columns. */
   List<String> figures() {
-    return round() ? List.of("x", "y", "z", "Diameter") : List.of("x", "y", "z");
+    return round() ? List.of("x", "y", "z", "Dia.") : List.of("x", "y", "z");
   }
 }
