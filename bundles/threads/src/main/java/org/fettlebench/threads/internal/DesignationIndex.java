@@ -34,6 +34,10 @@ final class DesignationIndex {
 
   /** A series with its names as they are found in what is typed. */
   private record Named(HeldSeries held, List<String> keys) {
+    boolean isIn(String key) {
+      return keys.stream().anyMatch(key::contains);
+    }
+
     static Named of(HeldSeries held) {
       return new Named(
           held,
@@ -65,7 +69,7 @@ final class DesignationIndex {
     boolean named =
         key.chars().anyMatch(c -> Character.isLetter(c) && NAMELESS_LETTERS.indexOf(c) < 0);
     for (int i = 0; i < series.size(); i++) {
-      if (!named || series.get(i).keys().stream().anyMatch(key::contains)) {
+      if (entries.get(i).isEmpty() && (!named || series.get(i).isIn(key))) {
         spell(i);
       }
     }

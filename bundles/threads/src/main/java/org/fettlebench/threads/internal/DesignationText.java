@@ -57,22 +57,39 @@ final class DesignationText {
       // Most of what is spelt out are plain numbers, and they are spelt already.
       return thread;
     }
+    // Lists run to hundreds of thousands: a pattern is tried only where its signs are.
     String text = thread.toLowerCase(Locale.ROOT);
-    text = NUMBER_SIGN.matcher(text).replaceAll("#");
-    text = withoutDots(text);
-    text = WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ");
-    text = BY.matcher(text).replaceAll("x");
-    text = MIXED_NUMBER.matcher(text).replaceAll("$1+$2");
-    text = replace(FRACTION, text, DesignationText::lowestTerms);
-    text = replace(DECIMAL, text, DesignationText::shortest);
-    text = TWO_FIGURES.matcher(text).replaceAll("$1-");
-    text = SPACES.matcher(text).replaceAll("");
-    return DASH_NOT_BETWEEN.matcher(text).replaceAll("");
+    text = text.indexOf('n') < 0 ? text : NUMBER_SIGN.matcher(text).replaceAll("#");
+    text = text.indexOf('.') < 0 ? text : withoutDots(text);
+    text = mayHoldWords(text) ? WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ") : text;
+    text = text.contains("by") ? BY.matcher(text).replaceAll("x") : text;
+    if (text.indexOf('/') >= 0) {
+      text = MIXED_NUMBER.matcher(text).replaceAll("$1+$2");
+      text = replace(FRACTION, text, DesignationText::lowestTerms);
+    }
+    text = text.indexOf('.') < 0 ? text : replace(DECIMAL, text, DesignationText::shortest);
+    if (text.chars().anyMatch(sign -> sign <= ' ')) {
+      text = TWO_FIGURES.matcher(text).replaceAll("$1-");
+      text = SPACES.matcher(text).replaceAll("");
+    }
+    return text.indexOf('-') < 0 ? text : DASH_NOT_BETWEEN.matcher(text).replaceAll("");
+  }
+
+  /** Each of the words has an i or a t but mm. */
+  private static boolean mayHoldWords(String text) {
+    return text.indexOf('i') >= 0 || text.indexOf('t') >= 0 || text.contains("mm");
   }
 
   /** Parts the class of thread written behind, as the standard writes it. */
   static ClassText parted(String typed) {
-    return ClassText.of(DECIMAL_COMMA.matcher(plainSigns(typed).strip()).replaceAll("."));
+    String plain = (isPlain(typed) ? typed : plainSigns(typed)).strip();
+    return ClassText.of(
+        plain.indexOf(',') < 0 ? plain : DECIMAL_COMMA.matcher(plain).replaceAll("."));
+  }
+
+  /** Whether no sign is one that {@link #plainSigns} changes. */
+  private static boolean isPlain(String text) {
+    return text.chars().allMatch(sign -> sign < 0x80 && "*\"'()".indexOf(sign) < 0);
   }
 
   private static String plainSigns(String text) {

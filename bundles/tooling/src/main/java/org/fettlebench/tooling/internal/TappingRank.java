@@ -28,11 +28,17 @@ final class TappingRank {
   private final ScrewThread thread;
   private final Optional<DiameterLimits> limits;
   private final List<Oversize> oversizes;
+  private final String belowTheLeast;
+  private final String aboveTheMost;
 
   TappingRank(ScrewThread thread, Optional<DiameterLimits> limits, List<Oversize> oversizes) {
     this.thread = thread;
     this.limits = limits;
     this.oversizes = oversizes;
+    this.belowTheLeast =
+        limits.map(known -> worded("below the least", known.least(), known)).orElse("");
+    this.aboveTheMost =
+        limits.map(known -> worded("above the most", known.most(), known)).orElse("");
   }
 
   List<TappingChoice> rank(double wantedPercent, Collection<DrillSize> from) {
@@ -41,9 +47,9 @@ final class TappingRank {
           wantedPercent + " per cent of thread is outside above 0 to " + (int) MOST_PERCENT);
     }
     return from.stream()
-        .distinct()
         .map(drill -> new Left(drill, percent(drill)))
         .filter(left -> left.percent() >= LEAST_PERCENT && left.percent() <= MOST_PERCENT)
+        .distinct()
         .sorted(
             Comparator.comparingLong((Left left) -> left.off(wantedPercent))
                 .thenComparing(Left::drill, Comparator.reverseOrder()))
@@ -75,19 +81,18 @@ final class TappingRank {
         oversize.map(Oversize.Expected::source));
   }
 
-  private static Optional<String> outside(DiameterLimits limits, Length hole) {
-    if (limits.allow(hole)) {
+  private Optional<String> outside(DiameterLimits known, Length hole) {
+    if (known.allow(hole)) {
       return Optional.empty();
     }
-    boolean small = hole.compareTo(limits.least()) < 0;
-    return Optional.of(
-        "minor diameter %s is %s %s of %s (%s)"
-            .formatted(
-                show(hole),
-                small ? "below the least" : "above the most",
-                show(small ? limits.least() : limits.most()),
-                limits.threadClass(),
-                limits.source().standing().words()));
+    String limit = hole.compareTo(known.least()) < 0 ? belowTheLeast : aboveTheMost;
+    return Optional.of("minor diameter " + show(hole) + limit);
+  }
+
+  /** Worded once for all drills. */
+  private static String worded(String where, Length limit, DiameterLimits limits) {
+    return " is %s %s of %s (%s)"
+        .formatted(where, show(limit), limits.threadClass(), limits.source().standing().words());
   }
 
   private Optional<String> unusual(DrillSize drill) {
