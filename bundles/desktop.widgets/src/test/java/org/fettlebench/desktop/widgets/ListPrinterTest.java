@@ -41,7 +41,35 @@ class ListPrinterTest {
           String family = desk.look().text().getFontData()[0].getName();
           assertEquals(4, list.printOn(printer, family), 1, "about 60 rows on a sheet");
           desk.until("the sheets are written", () -> size(written()) > 1_000);
-          keep(written());
+          keep(written(), "list.pdf");
+        });
+  }
+
+  @Test
+  void aDrawingStandsAboveTheRowsOfTheFirstSheet() {
+    Windowed.run(
+        "print",
+        desk -> {
+          Optional<PrinterData> toFile =
+              Arrays.stream(Printer.getPrinterList())
+                  .filter(printer -> printer.driver.contains("File"))
+                  .findFirst();
+          Assumptions.assumeTrue(toFile.isPresent(), "this system cannot print to a file");
+          PrinterData printer = toFile.get();
+          printer.printToFile = true;
+          printer.fileName = folder.resolve("list.pdf").toUri().toString();
+          List<List<String>> rows =
+              IntStream.range(0, 45).mapToObj(i -> List.of("row " + i, "12")).toList();
+          String family = desk.look().text().getFontData()[0].getName();
+          ListPrinter list =
+              new ListPrinter("2 BA", List.of("Name", "mm"), rows, List.of(false, true));
+          assertEquals(1, list.printOn(printer, family));
+          desk.until("the sheet is written", () -> size(written()) > 1_000);
+          keep(written(), "undrawn.pdf");
+          list.under(Optional.of(GalleryTest.drawing()));
+          assertEquals(2, list.printOn(printer, family), "the drawing takes room for rows");
+          desk.until("the sheets are written", () -> size(written()) > 1_000);
+          keep(written(), "drawn.pdf");
         });
   }
 
@@ -51,9 +79,9 @@ class ListPrinterTest {
     return Files.exists(asked) ? asked : Path.of("output.pdf");
   }
 
-  private static void keep(Path sheets) {
+  private static void keep(Path sheets, String name) {
     try {
-      Path kept = Windowed.folder().resolve("list.pdf");
+      Path kept = Windowed.folder().resolve(name);
       Files.move(sheets, kept, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException missing) {
       throw new UncheckedIOException(missing);

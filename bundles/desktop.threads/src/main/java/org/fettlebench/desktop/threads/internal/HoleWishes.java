@@ -13,7 +13,7 @@ import org.fettlebench.desktop.widgets.Layouts;
 
 /** What the hole is wanted for: material, per cent of thread, held drills or all there are. */
 final class HoleWishes {
-  private static final String MOST = "most work";
+  private static final String MOST = "any metal";
 
   private final Combo material;
   private final Text percent;

@@ -25,7 +25,7 @@ final class TappingColumns {
             .wide(14),
         Column.<Tapping>words("Where", 23, t -> t.where().orElse("not held"))
             .marked(t -> Optional.of(mark(t))),
-        Column.<Tapping>words("Mind", 29, t -> t.choice().concern().orElse("")).upTo(60));
+        Column.<Tapping>words("Mind", 22, t -> TappingWords.mind(t, desk.unit())).upTo(30));
   }
 
   private static VerdictMark mark(Tapping tapping) {

@@ -67,15 +67,27 @@ final class TappingWords {
     String wanted =
         "Wanted is "
             + percent(answer.wanted())
-            + answer.habit().map(s -> ", usual for " + material(answer)).orElse(", as asked")
+            + answer.habit().map(s -> usual(answer)).orElse(", as asked")
             + ".";
     String concern =
         answer.chosen().flatMap(t -> t.choice().concern()).map(c -> " Mind: " + c + ".").orElse("");
     return where + wanted + concern;
   }
 
-  private static String material(ThreadAnswer answer) {
-    return answer.question().material().isBlank() ? "most work" : answer.question().material();
+  private static String usual(ThreadAnswer answer) {
+    String material = answer.question().material();
+    return material.isBlank() ? ", as wall charts take it" : ", usual in " + material;
+  }
+
+  /** Returns in few words what is amiss with a drill; empty if nothing is. */
+  static String mind(Tapping tapping, LengthUnit unit) {
+    return tapping
+        .beyond()
+        .map(
+            off ->
+                LengthFormat.show(off.abs(), unit, unit == LengthUnit.MILLIMETRE ? 3 : 4)
+                    + (off.isPositive() ? " too large" : " too small"))
+        .orElseGet(() -> tapping.choice().concern().isPresent() ? "unusual per cent" : "");
   }
 
   static String source(Source source) {

@@ -11,6 +11,7 @@ import org.fettlebench.tooling.BlindHole;
 import org.fettlebench.tooling.ClearanceFit;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.HoleChooser.BlindHoleRequest;
+import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TappingChoice;
 
 /**
@@ -23,6 +24,7 @@ import org.fettlebench.tooling.TappingChoice;
  * @param choices tapping drills to choose from, best first
  * @param rule drills either side of the ideal, smallest first, held or not
  * @param chosen the drill looked at; empty when there is none to choose
+ * @param listed drills that lists name, held or not
  * @param clearance drills to pass, closest fit first
  * @param blind the blind hole with what was asked of it
  * @param taps held for the thread
@@ -35,6 +37,7 @@ record ThreadAnswer(
     List<Tapping> choices,
     List<Tapping> rule,
     Optional<Tapping> chosen,
+    List<ListedDrill> listed,
     List<Clearance> clearance,
     Optional<Blind> blind,
     List<StockLine> taps) {
@@ -44,8 +47,11 @@ record ThreadAnswer(
    *
    * @param where it is; empty when the club holds none
    * @param ready whether it is in its place and fit for use
+   * @param beyond by how much it is above the most (or, negative, below the least) that the class
+   *     allows the hole
    */
-  record Tapping(TappingChoice choice, Optional<String> where, boolean ready) {
+  record Tapping(
+      TappingChoice choice, Optional<String> where, boolean ready, Optional<Length> beyond) {
     DrillSize drill() {
       return choice.drill();
     }

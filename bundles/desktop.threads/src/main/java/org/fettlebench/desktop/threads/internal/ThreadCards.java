@@ -11,6 +11,7 @@ import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.threads.internal.folds.HeadsFold;
 import org.fettlebench.desktop.threads.internal.folds.LimitsFold;
+import org.fettlebench.desktop.threads.internal.folds.ListsFold;
 import org.fettlebench.desktop.threads.internal.folds.Looked;
 import org.fettlebench.desktop.threads.internal.folds.NearFold;
 import org.fettlebench.desktop.threads.internal.folds.RiskFold;
@@ -32,6 +33,7 @@ final class ThreadCards {
   private final Fold sizes;
   private final TableCanvas sizesTable;
   private final Label sizesSources;
+  private final ListsFold lists;
   private final Fold clearance;
   private final TableCanvas clearanceTable;
   private final Label clearanceSources;
@@ -64,6 +66,7 @@ final class ThreadCards {
     sizes = new Fold(body, desk, id, "sizes", "The thread", true);
     sizesTable = new TableCanvas(sizes.body(), desk);
     sizesSources = sizes.remarks();
+    lists = new ListsFold(body, desk, id);
     clearance = new Fold(body, desk, id, "clearance", "Clearance holes", true);
     clearanceTable = new TableCanvas(clearance.body(), desk);
     clearanceSources = clearance.remarks();
@@ -89,6 +92,7 @@ final class ThreadCards {
     sizesTable.show(ThreadFigures.sizes(answer, desk.unit()));
     sizes.summary(answer.thread().form().title());
     Fold.tell(sizesSources, ThreadFigures.sources(answer));
+    lists.show(answer.listed());
     showClearance(answer);
     showTaps(answer);
     blind.show(answer);
@@ -96,15 +100,10 @@ final class ThreadCards {
     Looked looked =
         new Looked(answer.thread(), answer.chosen().map(ThreadAnswer.Tapping::drill), held);
     limits.show(answer.thread());
-
     near.show(answer.thread(), trade.crossings().pairsOf(answer.thread()));
-
     strength.show(looked);
-
     risk.show(looked);
-
     speed.show(looked);
-
     heads.show(looked);
     wires.show(looked);
 
@@ -155,6 +154,7 @@ final class ThreadCards {
   List<ThreadSheet.Part> parts() {
     List<ThreadSheet.Part> parts = new ArrayList<>();
     parts.add(new ThreadSheet.Part("The thread", sizesTable.table()));
+    parts.add(new ThreadSheet.Part("What lists name", lists.table()));
     parts.add(new ThreadSheet.Part("Clearance holes", clearanceTable.table()));
     parts.add(new ThreadSheet.Part("Taps", tapsTable.table()));
     parts.add(new ThreadSheet.Part("Blind hole", blind.table()));

@@ -14,8 +14,10 @@ import org.fettlebench.club.Goods;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.threads.internal.ThreadAnswer.Clearance;
 import org.fettlebench.desktop.threads.internal.ThreadAnswer.Tapping;
+import org.fettlebench.measure.Length;
 import org.fettlebench.measure.MeasureException;
 import org.fettlebench.tables.Tables;
+import org.fettlebench.threads.DiameterLimits;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadLimits;
 import org.fettlebench.threads.Threads;
@@ -98,7 +100,8 @@ final class ThreadsBook {
         question.percent().isPresent()
             ? holes.tapping(thread, wanted, all)
             : holes.tapping(thread, usual, all);
-    List<Tapping> every = ranked.stream().map(choice -> tapping(choice, held)).toList();
+    Optional<DiameterLimits> allowed = limits.minorOfNut(thread);
+    List<Tapping> every = ranked.stream().map(choice -> tapping(choice, held, allowed)).toList();
     List<Tapping> choices = every.stream().filter(t -> question.catalogue() || t.held()).toList();
     List<Tapping> rule = rule(every, wanted);
     Optional<Tapping> chosen = chosen(question, choices, every);
@@ -106,17 +109,32 @@ final class ThreadsBook {
         question,
         wanted,
         question.percent().isPresent() ? Optional.empty() : Optional.of(usual.source()),
-        limits.minorOfNut(thread),
+        allowed,
         choices,
         rule,
         chosen,
+        holes.listed(thread),
         clearance(thread, all, held),
         question.blind().flatMap(blind -> chosen.map(drill -> blind(thread, drill.drill(), blind))),
         taps(thread, stock));
   }
 
-  private static Tapping tapping(TappingChoice choice, HeldDrills held) {
-    return new Tapping(choice, held.where(choice.drill()), held.ready(choice.drill()));
+  private static Tapping tapping(
+      TappingChoice choice, HeldDrills held, Optional<DiameterLimits> allowed) {
+    DrillSize drill = choice.drill();
+    return new Tapping(
+        choice,
+        held.where(drill),
+        held.ready(drill),
+        allowed.flatMap(limits -> beyond(limits, drill.diameter())));
+  }
+
+  private static Optional<Length> beyond(DiameterLimits limits, Length hole) {
+    if (limits.allow(hole)) {
+      return Optional.empty();
+    }
+    boolean large = hole.compareTo(limits.most()) > 0;
+    return Optional.of(hole.minus(large ? limits.most() : limits.least()));
   }
 
   private static List<Tapping> rule(List<Tapping> every, double wanted) {

@@ -21,6 +21,7 @@ import org.fettlebench.desktop.widgets.LongList;
 import org.fettlebench.desktop.widgets.Split;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.threads.ScrewThread;
+import org.fettlebench.threads.ThreadCall;
 import org.fettlebench.tooling.DrillSize;
 
 /** A thread and its hole: a line to type into, the answer, the profile, drills, folds. */
@@ -43,6 +44,7 @@ final class ThreadsView {
   private Optional<ScrewThread> thread = Optional.empty();
   private Optional<DrillSize> chosen = Optional.empty();
   private Optional<ThreadAnswer> shown = Optional.empty();
+  private boolean leftHand;
   private boolean showing;
 
   /**
@@ -98,7 +100,7 @@ final class ThreadsView {
             .whenEmpty(
                 "No drill that is held will do. \u201cDrills not held too\u201d shows all there are.")
             .onSelect(this::selected);
-    split.share(74, 26);
+    split.share(68, 32);
     // Where there is little height the drawing needs it; the rule has the drills too.
     split
         .form()
@@ -119,16 +121,16 @@ final class ThreadsView {
   }
 
   private void typed(String words) {
-
-    Optional<ScrewThread> found = words.isBlank() ? Optional.empty() : book.threads().find(words);
+    Optional<ThreadCall> read = words.isBlank() ? Optional.empty() : book.threads().read(words);
+    leftHand = read.map(ThreadCall::leftHand).orElse(leftHand);
+    Optional<ScrewThread> found = read.map(ThreadCall::thread);
     if (found.isPresent()) {
       if (!found.equals(thread)) {
         thread = found;
         chosen = Optional.empty();
       }
       field.found(found.get());
-
-      desk.remember(ThreadsPage.ID, "thread", found.get().designation());
+      desk.remember(ThreadsPage.ID, "thread", read.get().designation());
       answer();
     } else if (!words.isBlank()) {
       offer(words);
@@ -143,6 +145,12 @@ final class ThreadsView {
           "Measured: " + line + "?",
           "Which thread is it?",
           List.of(new AnswerBand.Offer("Identify " + line, () -> measured.test(line))));
+      return;
+    }
+    Optional<String> other = book.threads().refusal(words);
+    if (other.isPresent()) {
+      band.offer(
+          "\u201c" + line + "\u201d is of a kind not carried here", other.get() + ".", offers);
       return;
     }
     for (ScrewThread each : book.threads().near(words, NEAR)) {
@@ -193,10 +201,9 @@ final class ThreadsView {
   }
 
   private void show(ThreadAnswer answer) {
-
     showing = true;
     shown = Optional.of(answer);
-    band.say(TappingWords.answer(answer, desk.unit()), TappingWords.because(answer));
+    band.say(TappingWords.answer(answer, desk.unit()), because(answer));
 
     Optional<DrillSize> drill = answer.chosen().map(Tapping::drill);
     profile.show(ProfileDrawing.of(answer.thread(), drill, desk.unit()));
@@ -207,6 +214,11 @@ final class ThreadsView {
 
     cards.show(answer, book.held(stock));
     showing = false;
+  }
+
+  private String because(ThreadAnswer answer) {
+    return (leftHand ? "Left-hand: the tap must be so too, the sizes are the same. " : "")
+        + TappingWords.because(answer);
   }
 
   void type(String designation) {
@@ -260,6 +272,7 @@ final class ThreadsView {
                     List.of(answer.thread().designation(), "", "", "", ""),
                     ThreadSheet.rows(answer, cards.parts(), desk.unit()),
                     List.of(false, true, true, true, true))
+                .under(profile.drawing())
                 .print(desk));
   }
 }

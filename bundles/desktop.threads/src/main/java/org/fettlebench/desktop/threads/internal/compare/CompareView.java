@@ -162,7 +162,7 @@ public final class CompareView {
           figures.rows().forEach(r -> rows.add(cells(r, heads.size())));
           List<Boolean> right = new ArrayList<>(List.of(false));
           figures.heads().forEach(head -> right.add(true));
-          new ListPrinter(band.answer(), heads, rows, right).print(desk);
+          new ListPrinter(band.answer(), heads, rows, right).under(canvas.drawing()).print(desk);
         });
   }
 

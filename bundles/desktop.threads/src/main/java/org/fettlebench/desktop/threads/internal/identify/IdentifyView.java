@@ -188,6 +188,7 @@ public final class IdentifyView {
                                     c.agrees() ? "yes" : "no"))
                         .toList(),
                     List.of(false, true, false))
+                .under(canvas.drawing())
                 .print(desk));
   }
 }
