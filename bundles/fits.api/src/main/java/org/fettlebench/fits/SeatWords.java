@@ -52,7 +52,7 @@ public final class SeatWords {
             + size(question.holeDiameterMm(), unit)
             + " at "
             + place(question.seat().intended(), unit)
-            + "; best centre "
+            + " (x to the right, y away from you); best centre "
             + place(answer.best(), unit)
             + ", allowance there "
             + both(answer.allowanceAtBestMm(), unit)

@@ -143,8 +143,17 @@ final class PageList extends Canvas {
   }
 
   private void click(Event event) {
-    if (event.button == 1 && hovered >= 0 && hovered < slots.size()) {
-      chosen.accept(slots.get(hovered));
+    int row = toControl(getDisplay().getCursorLocation()).y / row();
+    if (event.button == 1 && row >= 0 && row < slots.size()) {
+      PageSlot slot = slots.get(row);
+      // The platform gives the keyboard to what is clicked, but the page shall have it.
+      getDisplay()
+          .asyncExec(
+              () -> {
+                if (!isDisposed() && slots.contains(slot)) {
+                  chosen.accept(slot);
+                }
+              });
     }
   }
 

@@ -87,6 +87,7 @@ class WindowTest {
         trial -> {
           trial.robot.click(trial.window.parts().list(), 40, 38 + 19);
           trial.robot.pumpUntil("page two is in front", () -> front(trial).equals("two"));
+          trial.robot.pumpUntil("the page has the keyboard", two.field::isFocusControl);
         });
   }
 

@@ -10,7 +10,9 @@ final class BestShape {
   private static final String WORDS = "best centre";
 
   /** Directions in which the name may stand: off the centre lines. */
-  private static final double[] DEGREES = {35, -35, 145, -145, 60, -60, 120, -120};
+  private static final double[] DEGREES = {
+    35, -35, 145, -145, 60, -60, 120, -120, 78, -78, 102, -102
+  };
 
   private final Point intended;
   private final Point best;
@@ -67,7 +69,7 @@ final class BestShape {
     Item.Side way = uy > 0 ? Item.Side.ABOVE : Item.Side.BELOW;
     boolean taken = taken(governing, side) && taken(governing, way);
     double cost = out + (taken ? 0.3 * size : 0);
-    return new Leader(end, side, surround.beyond(side, end, WORDS) ? cost + 0.1 * size : cost);
+    return new Leader(end, side, surround.beyond(side, end, WORDS) ? cost + 0.25 * size : cost);
   }
 
   /** Returns whether what governs is figured on a side. */

@@ -36,6 +36,7 @@ final class CureSection {
     this.bench = bench;
     this.book = book;
     section = Form.section(parent, desk, "Cures");
+    Form.present(section, false);
   }
 
   /** Looks for cures once the person rests; while dragging the old ones are gone. */
@@ -84,7 +85,7 @@ final class CureSection {
       Layouts.text(words, desk.look(), SeatWords.cure(cure, desk.unit()));
       Composite row = Layouts.wide(Layouts.columns(words, 3));
       VerdictBadge badge = new VerdictBadge(row, desk.look()).small();
-      badge.show(SeatMarks.of(cure.after().verdict()), SeatWords.then(cure.after(), desk.unit()));
+      badge.show(SeatMarks.of(cure.after().verdict()), cure.after().verdict().word());
       Layouts.wide(badge);
       looks.put(cure, look(row, cure));
       Layouts.button(row, desk.look(), "Do it", () -> apply(cure));
@@ -109,9 +110,7 @@ final class CureSection {
   private void looked(SeatCure cure, boolean on) {
     bench.look(on ? Optional.of(cure) : Optional.empty());
     if (on) {
-      desk.say(
-          "Drawn as if: " + SeatWords.cure(cure, desk.unit()) + " Nothing is changed yet.",
-          () -> bench.look(Optional.empty()));
+      desk.say("Drawn as if done; nothing is changed yet.", () -> bench.look(Optional.empty()));
     }
   }
 

@@ -65,7 +65,11 @@ final class Drawn {
     Sketch sketch = bench.sketch();
     Optional<SeatAnswer> answer = bench.shown().answer();
     Optional<Drawing> seat = picture.draw(sketch, bench.shown(), unit, spokes);
-    if (answer.isEmpty() || bench.looking().isPresent()) {
+    if (bench.looking().isPresent()) {
+      String as = SeatWords.cure(bench.looking().get(), unit);
+      return new Shown(seat, "Drawn as if done: " + as + " Nothing is changed yet.");
+    }
+    if (answer.isEmpty()) {
       return new Shown(seat, "");
     }
     if (view == ViewChoice.OTHER_FACE) {

@@ -61,6 +61,8 @@ final class FigureGrid extends Composite {
   }
 
   private void build() {
+    boolean before = showing;
+    showing = true;
     for (Control child : getChildren()) {
       child.dispose();
     }
@@ -74,6 +76,7 @@ final class FigureGrid extends Composite {
       Label head = Layouts.remark(this, desk.look(), name + ", " + desk.unit().symbol());
       heads.add(head);
     }
+    showing = before;
   }
 
   private void number(String words) {
@@ -158,7 +161,7 @@ final class FigureGrid extends Composite {
     field.setForeground(desk.look().ink());
     Layouts.characters(field, CHARACTERS);
     field.addListener(SWT.Modify, event -> read(field, row, column));
-    field.addListener(SWT.FocusIn, event -> watcher.entered(row));
+    field.addListener(SWT.FocusIn, event -> entered(row));
     field.addListener(SWT.KeyDown, event -> key(event, row, column));
     field.getAccessible().addAccessibleListener(named(row, column));
     return field;
@@ -171,6 +174,13 @@ final class FigureGrid extends Composite {
         event.result = names.get(column) + " " + (row + 1);
       }
     };
+  }
+
+  /** Rows that come and go hand the keyboard on by themselves: nobody has entered one then. */
+  private void entered(int row) {
+    if (!showing) {
+      watcher.entered(row);
+    }
   }
 
   private void read(Text field, int row, int column) {

@@ -22,7 +22,7 @@ import org.fettlebench.measure.Length;
 /** Lines of a form: a name at the left, a field beside it; two such pairs a line where asked. */
 final class Form {
   private static final int NAME_PIXELS = 92;
-  private static final int SHORT_NAME_PIXELS = 72;
+  private static final int SHORT_NAME_PIXELS = 78;
 
   /** Pixels between lines. */
   private static final int GAP = 3;

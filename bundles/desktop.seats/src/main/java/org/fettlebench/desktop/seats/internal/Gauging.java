@@ -66,14 +66,43 @@ final class Gauging {
         sketch.centre().orElseThrow());
   }
 
-  /** Returns what a reading starts from: as chosen, else the edge of its number. */
+  /** Returns what a reading starts from: as chosen, else what fits the reading before it best. */
   static Reading.Reference reference(Sketch sketch, int entry) {
     List<Reading.Reference> all = Recipes.references(sketch);
     Entry said = sketch.hole().practice().readings().entries().get(entry);
     return all.stream()
         .filter(each -> each.name().equals(said.from()))
         .findFirst()
-        .orElse(all.get(entry % all.size()));
+        .orElseGet(
+            () -> entry == 0 ? all.get(0) : across(all, reference(sketch, entry - 1), entry));
+  }
+
+  /**
+   * Returns a long edge that crosses another squarely; the next in the list where there is none.
+   */
+  private static Reading.Reference across(
+      List<Reading.Reference> all, Reading.Reference before, int entry) {
+    Reading.Reference found = all.get(entry % all.size());
+    double most = 0;
+    for (Reading.Reference each : all) {
+      if (before instanceof Reading.Edge one && each instanceof Reading.Edge other) {
+        double worth = crossingMm(one, other);
+        if (worth > most) {
+          most = worth;
+          found = each;
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Returns how long an edge is across another. */
+  private static double crossingMm(Reading.Edge one, Reading.Edge other) {
+    double dx = one.end().xMm() - one.start().xMm();
+    double dy = one.end().yMm() - one.start().yMm();
+    double ex = other.end().xMm() - other.start().xMm();
+    double ey = other.end().yMm() - other.start().yMm();
+    return Math.abs(dx * ey - dy * ex) / Math.hypot(dx, dy);
   }
 
   /** Returns the sketch with its hole where its readings put it; as it is where they do not. */
@@ -123,7 +152,9 @@ final class Gauging {
         .map(
             each ->
                 each.reading().from().name()
-                    + (each.misfitMm() < 0 ? " \u2212" : " +")
+                    + (Math.abs(each.misfitMm()) < 5e-4
+                        ? " "
+                        : each.misfitMm() < 0 ? " \u2212" : " +")
                     + LengthFormat.allowance(Length.ofMillimetres(Math.abs(each.misfitMm())), unit))
         .collect(Collectors.joining(", "));
   }

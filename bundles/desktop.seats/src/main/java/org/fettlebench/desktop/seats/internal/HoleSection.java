@@ -138,9 +138,9 @@ final class HoleSection {
   private String means(HoleMethod each, Sketch sketch) {
     double radius = each.errorRadiusMm(sketch.hole().confidence());
     means.setToolTipText(each.source().citation() + ", " + each.source().standing().words());
-    return "Within "
+    return "Radius "
         + LengthFormat.allowanceBoth(Length.ofMillimetres(radius), desk.unit())
-        + " radius; "
+        + "; "
         + each.source().standing().words()
         + ".";
   }

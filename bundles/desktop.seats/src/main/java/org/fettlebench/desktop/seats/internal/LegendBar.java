@@ -12,7 +12,7 @@ import org.fettlebench.desktop.widgets.Layouts;
 final class LegendBar {
   private static final String SPOKES = "spokes";
   private static final String SIGNS =
-      "Cross: wanted. Ring: best centre. Green: allowed. Chain: what the head sweeps.";
+      "Cross: wanted. Ring: best centre. Green: allowed. Chain: head\u2019s sweep.";
 
   private final Composite bar;
   private final Button spokes;

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.fits.SeatAnswer;
@@ -44,9 +45,10 @@ final class Papers {
    * A card to be made.
    *
    * @param name what it is called
+   * @param ending what is put after the seat's name to name its file
    * @param bytes makes it; touches no control
    */
-  record Card(String name, Callable<byte[]> bytes) {}
+  record Card(String name, String ending, Callable<byte[]> bytes) {}
 
   /** What writes a card. */
   private interface Writing {
@@ -58,7 +60,11 @@ final class Papers {
     if (view == ViewChoice.OTHER_FACE) {
       Optional<FaceMark> mark = drawn.marked(sketch, answer).flatMap(OtherFace.Marked::mark);
       return mark.flatMap(
-          each -> hole("the marking-out card", cards -> pdf -> cards.markingCard(each, unit, pdf)));
+          each ->
+              hole(
+                  "the marking-out card",
+                  "-marking",
+                  cards -> pdf -> cards.markingCard(each, unit, pdf)));
     }
     Optional<CorrectionAnswer> said = drawn.advice(sketch, answer).flatMap(Mending.Advice::answer);
     String name = answer.question().seat().name();
@@ -67,13 +73,13 @@ final class Papers {
             each ->
                 hole(
                     "the correction card",
+                    "-correction",
                     cards -> pdf -> cards.correctionCard(name, each, unit, pdf)));
     return correction.isPresent() ? correction : seat(sketch, answer, unit);
   }
 
-  private Optional<Card> hole(
-      String name, java.util.function.Function<HoleCards, Writing> writing) {
-    return holeCards.get().map(cards -> new Card(name, () -> bytes(writing.apply(cards))));
+  private Optional<Card> hole(String name, String ending, Function<HoleCards, Writing> writing) {
+    return holeCards.get().map(cards -> new Card(name, ending, () -> bytes(writing.apply(cards))));
   }
 
   private Optional<Card> seat(Sketch sketch, SeatAnswer answer, LengthUnit unit) {
@@ -83,6 +89,7 @@ final class Papers {
             cards ->
                 new Card(
                     "the seat's card",
+                    "",
                     () -> {
                       SeatCards.Said said = said(sketch, answer);
                       Drawing drawing = drawings.draw(answer, said.rose(), unit);

@@ -36,7 +36,7 @@ import org.fettlebench.tooling.HoleChooser;
 /** Turns a sketch into a question and has it answered; knows no window. */
 final class SeatBook {
   private static final String CHOOSE_HEAD =
-      "Choose the thread and the head that shall sit here, or give a head as measured.";
+      "Choose the thread and the head that shall sit here (2), or give a head as measured.";
 
   private final Trade trade;
   private final HeldHeads heads;

@@ -206,7 +206,7 @@ final class SeatDeeds {
               + " whether something that writes cards is installed.");
     } else {
       FileDialog dialog = dialog(SWT.SAVE, SeatWords.upper(card.get().name()) + " as PDF", "*.pdf");
-      dialog.setFileName(fileName(".pdf"));
+      dialog.setFileName(fileName(card.get().ending() + ".pdf"));
       Optional.ofNullable(dialog.open())
           .map(file -> file.endsWith(".pdf") ? file : file + ".pdf")
           .map(Path::of)

@@ -1,6 +1,7 @@
 package org.fettlebench.desktop.seats.internal;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
@@ -151,6 +152,11 @@ final class SeatView extends Composite {
   }
 
   void undo() {
+    if (bench.looking().isPresent()) {
+      bench.look(Optional.empty());
+      desk.say("Drawn as it is again.");
+      return;
+    }
     desk.say(bench.undo().map(done -> "Undone: " + done + ".").orElse("Nothing to undo."));
   }
 

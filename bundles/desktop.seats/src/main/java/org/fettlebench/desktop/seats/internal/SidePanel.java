@@ -32,7 +32,10 @@ final class SidePanel {
     things = new ThingsSection(pane.body(), desk, bench);
     found = new FoundSection(pane.body(), desk, bench, parts.book(), parts.measuring());
     flat.then(head.thread()::setFocus);
-    ((GridLayout) pane.body().getLayout()).verticalSpacing = 6;
+    GridLayout grid = (GridLayout) pane.body().getLayout();
+    grid.verticalSpacing = 6;
+    // A scroll bar that lies over the pane leaves the figures free.
+    grid.marginRight = 8;
     pane.fit();
   }
 

@@ -30,13 +30,23 @@ final class ThingsSection {
     this.bench = bench;
     section = Form.section(parent, desk, "Walls, other heads, the far face");
     Composite row = Layouts.flow(section.body());
-    small(row, "Add wall", () -> add("wall added", this::wallAdded));
+    small(row, "Add wall", this::wall);
     small(row, "Add head beside", () -> add("head beside added", this::neighbourAdded));
     small(row, "Add far face", () -> add("far face added", ThingsSection::farAdded));
     fields = Layouts.wide(new Composite(section.body(), org.eclipse.swt.SWT.NONE));
     fields.setBackground(section.body().getBackground());
     assumed = Layouts.remark(section.body(), desk.look(), "");
-    new Form(fields, desk);
+    build(Optional.empty());
+  }
+
+  /** Adds a wall. */
+  void wall() {
+    add("wall added", this::wallAdded);
+  }
+
+  /** Returns what carries the fields of the chosen thing, for tests. */
+  Composite fields() {
+    return fields;
   }
 
   private void small(Composite row, String words, Runnable pressed) {

@@ -30,6 +30,7 @@ final class VerdictHead extends Composite {
   private final Button cures;
   private final Label chance;
   private final Label governs;
+  private Runnable again = () -> {};
 
   VerdictHead(Composite parent, Desk desk, SeatBook book, Runnable toCures) {
     super(parent, SWT.NONE);
@@ -43,7 +44,7 @@ final class VerdictHead extends Composite {
     badge = new VerdictBadge(this, desk.look()).large();
     GridData data = new GridData(SWT.LEFT, SWT.CENTER, false, false);
     data.verticalSpan = 2;
-    data.widthHint = (int) (150 * desk.look().scale());
+    data.widthHint = (int) (128 * desk.look().scale());
     badge.setLayoutData(data);
     allowance = line(desk.look().strong());
     cures = Layouts.button(this, desk.look(), "Cures", toCures);
@@ -51,6 +52,7 @@ final class VerdictHead extends Composite {
     GridData end = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
     end.verticalSpan = 2;
     cures.setLayoutData(end);
+    allowance.addListener(SWT.Resize, event -> again.run());
     chance = line(desk.look().text());
     governs = line(desk.look().small());
     ((GridData) governs.getLayoutData()).horizontalSpan = 3;
@@ -67,6 +69,7 @@ final class VerdictHead extends Composite {
   }
 
   void show(Sketch sketch, Reply reply) {
+    again = () -> show(sketch, reply);
     Optional<SeatAnswer> answer = reply.answer();
     // It keeps its room while it is not wanted, so that nothing moves.
     cures.setVisible(answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());

@@ -37,7 +37,7 @@ final class ViewBar {
     }
     second = Layouts.wide(Layouts.columns(parent, 4));
     Layouts.word(second, desk.look(), "Thickness");
-    depth = new FigureField(second, desk, this::depthTyped).hint("type it");
+    depth = new FigureField(second, desk, this::depthTyped).hint("type it").brief();
     Layouts.word(second, desk.look(), "The part is");
     turn = new Combo(second, SWT.DROP_DOWN | SWT.READ_ONLY);
     turn.setFont(desk.look().text());
