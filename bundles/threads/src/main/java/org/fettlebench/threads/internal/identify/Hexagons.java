@@ -1,7 +1,9 @@
 package org.fettlebench.threads.internal.identify;
 
-import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fettlebench.measure.Length;
@@ -12,9 +14,8 @@ import org.fettlebench.threads.ScrewThread;
 
 /** Across flats of heads and nuts, out of the tables of kind {@code heads}. */
 final class Hexagons {
-  private record Entry(Set<String> series, Length major, Length flats) {}
-
-  private final List<Entry> entries = new ArrayList<>();
+  /** Across flats by series and major diameter. */
+  private final Map<String, Map<Length, Set<Length>>> flats = new HashMap<>();
 
   Hexagons(Tables tables) {
     tables.ofKind("heads").forEach(this::read);
@@ -23,11 +24,10 @@ final class Hexagons {
   private void read(Table table) {
     String style = table.header().getOrDefault("style", "");
     if (style.contains("hexagon") || style.contains("nut")) {
-      Set<String> series =
-          Set.copyOf(List.of(table.header().getOrDefault("series", "").split("[ ,]+")));
+      String[] series = table.header().getOrDefault("series", "").split("[ ,]+");
       for (Table.Row row : table.rows()) {
         try {
-          entry(series, row).ifPresent(entries::add);
+          read(series, row);
         } catch (TableFormatException faulty) {
           // Whoever owns the kind reports the fault; here the row is only of no help.
           continue;
@@ -36,19 +36,22 @@ final class Hexagons {
     }
   }
 
-  private static Optional<Entry> entry(Set<String> series, Table.Row row) {
+  private void read(String[] series, Table.Row row) {
     Optional<Length> major = row.length("major_mm").or(() -> row.length("major_in"));
-    Optional<Length> flats = row.length("across_flats_mm").or(() -> row.length("across_flats_in"));
-    return major.flatMap(size -> flats.map(across -> new Entry(series, size, across)));
+    Optional<Length> across = row.length("across_flats_mm").or(() -> row.length("across_flats_in"));
+    if (major.isPresent() && across.isPresent()) {
+      for (String one : series) {
+        flats
+            .computeIfAbsent(one, unseen -> new HashMap<>())
+            .computeIfAbsent(major.get(), unseen -> new LinkedHashSet<>())
+            .add(across.get());
+      }
+    }
   }
 
   /** Returns all across flats listed for a thread. */
   List<Length> of(ScrewThread thread) {
-    return entries.stream()
-        .filter(entry -> entry.series().contains(thread.series()))
-        .filter(entry -> entry.major().equals(thread.major()))
-        .map(Entry::flats)
-        .distinct()
-        .toList();
+    return List.copyOf(
+        flats.getOrDefault(thread.series(), Map.of()).getOrDefault(thread.major(), Set.of()));
   }
 }

@@ -32,6 +32,11 @@ public final class IdentifyService implements ThreadIdentifier {
   private final ThreadClasses classes;
   private final Tables tables;
 
+  /** What was read of the tables at a revision; empty until a hexagon was measured. */
+  private record Known(long revision, Hexagons hexagons) {}
+
+  private Optional<Known> known = Optional.empty();
+
   /** Takes the threads, their limits and the tables of heads. */
   @Activate
   public IdentifyService(
@@ -46,7 +51,7 @@ public final class IdentifyService implements ThreadIdentifier {
     if (!(most >= 1)) {
       throw new IllegalArgumentException(most + " candidates is below 1");
     }
-    Judge judge = new Judge(measured, classes, new Hexagons(tables));
+    Judge judge = new Judge(measured, classes, this::hexagons);
     List<Judge.Verdict> verdicts =
         all(List.of()).stream()
             .map(judge::judge)
@@ -58,6 +63,14 @@ public final class IdentifyService implements ThreadIdentifier {
         .limit(most)
         .map(one -> candidate(one, Math.exp(one.logLikelihood() - best) / sum))
         .toList();
+  }
+
+  private synchronized List<Length> hexagons(ScrewThread thread) {
+    long revision = tables.revision();
+    if (known.filter(read -> read.revision() == revision).isEmpty()) {
+      known = Optional.of(new Known(revision, new Hexagons(tables)));
+    }
+    return known.orElseThrow().hexagons().of(thread);
   }
 
   private static Candidate candidate(Judge.Verdict verdict, double share) {

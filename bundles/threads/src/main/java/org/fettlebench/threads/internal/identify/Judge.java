@@ -3,6 +3,7 @@ package org.fettlebench.threads.internal.identify;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.fettlebench.measure.Length;
 import org.fettlebench.threads.DiameterRange;
 import org.fettlebench.threads.ScrewThread;
@@ -25,9 +26,9 @@ final class Judge {
 
   private final Measured measured;
   private final ThreadClasses classes;
-  private final Hexagons hexagons;
+  private final Function<ScrewThread, List<Length>> hexagons;
 
-  Judge(Measured measured, ThreadClasses classes, Hexagons hexagons) {
+  Judge(Measured measured, ThreadClasses classes, Function<ScrewThread, List<Length>> hexagons) {
     this.measured = measured;
     this.classes = classes;
     this.hexagons = hexagons;
@@ -70,7 +71,7 @@ final class Judge {
     }
     Optional<Double> hexagonOff = Optional.empty();
     if (measured.hexagon().isPresent()) {
-      List<Length> listed = hexagons.of(thread);
+      List<Length> listed = hexagons.apply(thread);
       log += hexagon(listed, measured.hexagon().get());
       hexagonOff = hexagonOff(listed, measured.hexagon().get());
     }
