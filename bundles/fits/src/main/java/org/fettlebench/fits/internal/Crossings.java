@@ -106,28 +106,33 @@ final class Crossings {
   private void pair(int first, int second) {
     int count = leastX.length;
     boolean following = second == first + 1;
-    boolean neighbours = following || first == 0 && second == count - 1;
-    if (neighbours && (count == 2 || forksClearly(following ? second : first))) {
+    if (following || first == 0 && second == count - 1) {
+      // Sides that follow each other meet at their corner, and nowhere else unless they fold back.
+      int corner = following ? second : first;
+      if (count > 2 && !forksClearly(corner)) {
+        throw wrong(first, " runs back over", second, places[corner]);
+      }
       return;
     }
     RobustLineIntersector meeting = new RobustLineIntersector();
     meeting.computeIntersection(
         places[first], places[first + 1], places[second], places[second + 1]);
-    // Sides that follow each other meet at their corner, and nowhere else.
-    boolean wrong = neighbours ? meeting.getIntersectionNum() > 1 : meeting.hasIntersection();
-    if (wrong) {
-      Coordinate at = meeting.getIntersection(0);
-      throw new SeatException(
-          name
-              + ": the "
-              + names.get(first)
-              + (neighbours ? " runs back over" : " meets")
-              + " the "
-              + names.get(second)
-              + " at "
-              + SeatGuard.at(new Point(at.x, at.y))
-              + "; give the corners in order around the flat");
+    if (meeting.hasIntersection()) {
+      throw wrong(first, " meets", second, meeting.getIntersection(0));
     }
+  }
+
+  private SeatException wrong(int first, String how, int second, Coordinate at) {
+    return new SeatException(
+        name
+            + ": the "
+            + names.get(first)
+            + how
+            + " the "
+            + names.get(second)
+            + " at "
+            + SeatGuard.at(new Point(at.x, at.y))
+            + "; give the corners in order around the flat");
   }
 
   /** Returns whether the sides at a corner plainly do not lie on one line. */
