@@ -98,7 +98,6 @@ final class SeatCurer {
   private void carefulMethod(List<HoleMethod> methods, double confidence) {
     Optional<HoleMethod> enough =
         methods.stream()
-            .filter(method -> method.errorRadiusMm(confidence) < question.expectedErrorMm())
             .filter(method -> method.errorRadiusMm(confidence) <= answer.allowanceAtIntendedMm())
             .max(Comparator.comparingDouble(HoleMethod::sigmaPerAxisMm));
     enough.ifPresent(
