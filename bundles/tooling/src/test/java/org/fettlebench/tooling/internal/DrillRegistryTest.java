@@ -18,13 +18,14 @@ import org.fettlebench.tables.Table;
 import org.fettlebench.tables.TableFile;
 import org.fettlebench.tooling.DrillSize;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@ExtendWith(OurTooling.Fresh.class)
 class DrillRegistryTest {
-  private static final DrillRegistry DRILLS = OurTooling.DRILLS;
 
   @ParameterizedTest
   @CsvSource(
@@ -56,7 +57,7 @@ class DrillRegistryTest {
         "4.17 mm | 4.17 mm | 4.17"
       })
   void findsADrillByNameAndBySize(String typed, String name, double mm) {
-    DrillSize drill = DRILLS.find(typed).orElseThrow();
+    DrillSize drill = OurTooling.drills().find(typed).orElseThrow();
     assertEquals(name, drill.name());
     assertEquals(mm, drill.diameter().millimetres(), 1e-9);
   }
@@ -83,7 +84,7 @@ class DrillRegistryTest {
         "No"
       })
   void findsNothingWhereTheNameSaysTooLittle(String typed) {
-    assertEquals(Optional.empty(), DRILLS.find(typed));
+    assertEquals(Optional.empty(), OurTooling.drills().find(typed));
   }
 
   @Test
@@ -94,7 +95,7 @@ class DrillRegistryTest {
 
   @Test
   void listsEverySizeOnceAndRising() {
-    List<DrillSize> all = DRILLS.catalogue();
+    List<DrillSize> all = OurTooling.drills().catalogue();
     for (int i = 1; i < all.size(); i++) {
       assertTrue(all.get(i - 1).compareTo(all.get(i)) < 0);
     }
@@ -106,9 +107,9 @@ class DrillRegistryTest {
 
   @Test
   void everyDrillIsFoundByEachOfItsNames() {
-    for (DrillSize drill : DRILLS.catalogue()) {
+    for (DrillSize drill : OurTooling.drills().catalogue()) {
       for (String name : drill.names()) {
-        assertEquals(Optional.of(drill), DRILLS.find(name), name);
+        assertEquals(Optional.of(drill), OurTooling.drills().find(name), name);
       }
     }
   }
@@ -116,10 +117,14 @@ class DrillRegistryTest {
   @Test
   void namesTheNearestSizes() {
     List<String> near =
-        DRILLS.near(Length.ofMillimetres(3.97), 3).stream().map(DrillSize::name).toList();
+        OurTooling.drills().near(Length.ofMillimetres(3.97), 3).stream()
+            .map(DrillSize::name)
+            .toList();
     assertEquals(List.of("5/32 in", "No 22", "4.0 mm"), near);
-    assertEquals(List.of(), DRILLS.near(Length.ofMillimetres(3.97), 0));
-    assertThrows(IllegalArgumentException.class, () -> DRILLS.near(Length.ofMillimetres(1), -1));
+    assertEquals(List.of(), OurTooling.drills().near(Length.ofMillimetres(3.97), 0));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> OurTooling.drills().near(Length.ofMillimetres(1), -1));
   }
 
   static LongStream seeds() {
@@ -130,11 +135,11 @@ class DrillRegistryTest {
   @MethodSource("seeds")
   void nothingLeftOutIsNearerThanWhatIsNamed(long seed) {
     Length wanted = Length.ofMillimetres(0.1 + 30 * new Random(seed).nextDouble());
-    List<DrillSize> near = DRILLS.near(wanted, 5);
+    List<DrillSize> near = OurTooling.drills().near(wanted, 5);
     Length furthest =
         near.stream().map(d -> d.diameter().minus(wanted).abs()).max(Length::compareTo).get();
     assertTrue(
-        DRILLS.catalogue().stream()
+        OurTooling.drills().catalogue().stream()
             .filter(drill -> !near.contains(drill))
             .allMatch(drill -> drill.diameter().minus(wanted).abs().compareTo(furthest) >= 0),
         "seed " + seed);
@@ -142,7 +147,7 @@ class DrillRegistryTest {
 
   @Test
   void refusesADrillOfNoDiameter() {
-    assertThrows(MeasureException.class, () -> DRILLS.ofDiameter(Length.ZERO));
+    assertThrows(MeasureException.class, () -> OurTooling.drills().ofDiameter(Length.ZERO));
     assertThrows(MeasureException.class, () -> new DrillSize(Length.ofMillimetres(1), List.of()));
   }
 

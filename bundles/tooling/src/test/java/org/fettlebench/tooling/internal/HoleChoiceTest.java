@@ -1,7 +1,7 @@
 package org.fettlebench.tooling.internal;
 
-import static org.fettlebench.tooling.internal.OurTooling.HOLES;
 import static org.fettlebench.tooling.internal.OurTooling.drill;
+import static org.fettlebench.tooling.internal.OurTooling.holes;
 import static org.fettlebench.tooling.internal.OurTooling.thread;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -32,10 +32,12 @@ import org.fettlebench.tooling.TapLead;
 import org.fettlebench.tooling.TappingChoice;
 import org.fettlebench.tooling.ThreadDepth;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@ExtendWith(OurTooling.Fresh.class)
 class HoleChoiceTest {
   private static final List<DrillSize> SIXTY_FOURTHS =
       IntStream.rangeClosed(1, 32).mapToObj(n -> drill(n + "/64")).toList();
@@ -44,7 +46,7 @@ class HoleChoiceTest {
   @ParameterizedTest
   @ValueSource(doubles = {60, 65, 70, 75, 80})
   void twoBaIsTappedInFiveThirtySeconds(double percent) {
-    TappingChoice best = HOLES.tapping(thread("2 BA"), percent, SIXTY_FOURTHS).get(0);
+    TappingChoice best = holes().tapping(thread("2 BA"), percent, SIXTY_FOURTHS).get(0);
     assertEquals("5/32 in", best.drill().name());
     assertEquals(75.23, best.percentOfThread(), 0.005);
     assertEquals(Optional.empty(), best.concern());
@@ -57,14 +59,14 @@ class HoleChoiceTest {
     for (List<DrillSize> held :
         List.of(
             List.of(drill("4.9 mm"), drill("5.1 mm")), List.of(drill("5.1 mm"), drill("4.9 mm")))) {
-      assertEquals("5.1 mm", HOLES.tapping(thread("M6"), wanted, held).get(0).drill().name());
+      assertEquals("5.1 mm", holes().tapping(thread("M6"), wanted, held).get(0).drill().name());
     }
   }
 
   @Test
   void saysWhenTheDrillIsOutsideTheLimitsOfTheClass() {
     List<TappingChoice> choices =
-        HOLES.tapping(thread("M6"), 75, List.of(drill("4.8 mm"), drill("5 mm"), drill("5.2 mm")));
+        holes().tapping(thread("M6"), 75, List.of(drill("4.8 mm"), drill("5 mm"), drill("5.2 mm")));
     assertEquals("5.0 mm", choices.get(0).drill().name());
     assertEquals(Optional.empty(), choices.get(0).concern());
     assertEquals(
@@ -101,21 +103,21 @@ class HoleChoiceTest {
   /** 1/4 in: 0.004 in mean oversize. 3/16 in lies midway between 1/8 (0.003) and 1/4. */
   @Test
   void expectsTheOversizeOfTheTable() {
-    TappingChoice quarter = HOLES.tapping(thread("5/16 BSW"), 75, List.of(drill("1/4"))).get(0);
+    TappingChoice quarter = holes().tapping(thread("5/16 BSW"), 75, List.of(drill("1/4"))).get(0);
     assertEquals(0.004, quarter.oversize().orElseThrow().inches(), 1e-7);
     // 100 (0.3125 - 0.254) / (2 x 0.640327 / 18) = 82.22
     assertEquals(82.22, quarter.percentAsDrilled().orElseThrow(), 0.005);
     assertEquals(Standing.FROM_MEMORY, quarter.oversizeSource().orElseThrow().standing());
     TappingChoice between =
-        HOLES.tapping(thread("1/4 x 26 BSF"), 75, List.of(drill("3/16"))).stream()
+        holes().tapping(thread("1/4 x 26 BSF"), 75, List.of(drill("3/16"))).stream()
             .findFirst()
-            .orElseGet(() -> HOLES.tapping(thread("1/4 BSW"), 90, List.of(drill("3/16"))).get(0));
+            .orElseGet(() -> holes().tapping(thread("1/4 BSW"), 90, List.of(drill("3/16"))).get(0));
     assertEquals(0.0035, between.oversize().orElseThrow().inches(), 1e-7);
   }
 
   @Test
   void expectsNoOversizeOutsideTheTable() {
-    TappingChoice small = HOLES.tapping(thread("12 BA"), 75, List.of(drill("1.05 mm"))).get(0);
+    TappingChoice small = holes().tapping(thread("12 BA"), 75, List.of(drill("1.05 mm"))).get(0);
     assertEquals(Optional.empty(), small.oversize());
     assertEquals(Optional.empty(), small.percentAsDrilled());
   }
@@ -123,7 +125,8 @@ class HoleChoiceTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, -5, 100.5, Double.NaN})
   void refusesAPerCentOutOfRange(double percent) {
-    assertThrows(MeasureException.class, () -> HOLES.tapping(thread("M6"), percent, SIXTY_FOURTHS));
+    assertThrows(
+        MeasureException.class, () -> holes().tapping(thread("M6"), percent, SIXTY_FOURTHS));
   }
 
   static LongStream seeds() {
@@ -135,10 +138,10 @@ class HoleChoiceTest {
   void theRankFallsAwayFromTheAskedPerCent(long seed) {
     Random random = new Random(seed);
     List<ScrewThread> all =
-        OurTooling.THREADS.series().stream().flatMap(s -> s.threads().stream()).toList();
+        OurTooling.threads().series().stream().flatMap(s -> s.threads().stream()).toList();
     ScrewThread thread = all.get(random.nextInt(all.size()));
     double wanted = 30 + 65 * random.nextDouble();
-    List<TappingChoice> choices = HOLES.tapping(thread, wanted, OurTooling.DRILLS.catalogue());
+    List<TappingChoice> choices = holes().tapping(thread, wanted, OurTooling.drills().catalogue());
     for (int i = 0; i < choices.size(); i++) {
       double percent = choices.get(i).percentOfThread();
       assertTrue(percent >= 20 && percent <= 100, "seed " + seed);
@@ -152,24 +155,26 @@ class HoleChoiceTest {
   @Test
   void takesTheSmallestHeldDrillThatClears() {
     List<ClearanceChoice> choices =
-        HOLES.clearance(
-            thread("M6"), List.of(drill("7 mm"), drill("6.5 mm"), drill("6 mm"), drill("6.4 mm")));
+        holes()
+            .clearance(
+                thread("M6"),
+                List.of(drill("7 mm"), drill("6.5 mm"), drill("6 mm"), drill("6.4 mm")));
     assertEquals(
         List.of("CLOSE 6.4 mm", "MEDIUM 7.0 mm", "FREE 7.0 mm"),
         choices.stream().map(c -> c.fit() + " " + c.drill().name()).toList());
     assertEquals(Length.ofMillimetres(0.4), choices.get(0).clearance());
     assertEquals(
         List.of(ClearanceFit.CLOSE),
-        HOLES.clearance(thread("M6"), List.of(drill("6.5 mm"))).stream()
+        holes().clearance(thread("M6"), List.of(drill("6.5 mm"))).stream()
             .map(ClearanceChoice::fit)
             .toList());
-    assertEquals(List.of(), HOLES.clearance(thread("M6"), List.of(drill("6 mm"))));
+    assertEquals(List.of(), holes().clearance(thread("M6"), List.of(drill("6 mm"))));
   }
 
   @Test
   void saysWhenNoListHasTheSize() {
     ClearanceChoice only =
-        HOLES.clearance(thread("M9"), OurTooling.DRILLS.catalogue()).stream()
+        holes().clearance(thread("M9"), OurTooling.drills().catalogue()).stream()
             .reduce(
                 (one, two) -> {
                   throw new AssertionError("one choice");
@@ -184,22 +189,22 @@ class HoleChoiceTest {
   @Test
   void fineThreadsShareTheListOfTheirDiameter() {
     assertEquals(
-        HOLES.clearance(thread("M6"), OurTooling.DRILLS.catalogue()),
-        HOLES.clearance(thread("M6 x 0.75"), OurTooling.DRILLS.catalogue()));
+        holes().clearance(thread("M6"), OurTooling.drills().catalogue()),
+        holes().clearance(thread("M6 x 0.75"), OurTooling.drills().catalogue()));
   }
 
   @Test
   void givesThePerCentOfAMaterialWithItsSource() {
-    PercentWanted usual = HOLES.usualPercent("Cast Iron");
+    PercentWanted usual = holes().usualPercent("Cast Iron");
     assertEquals(67.5, usual.percent());
     assertEquals(Standing.PUBLISHED, usual.source().standing());
     assertTrue(usual.source().citation().contains("65 to 70"));
-    assertEquals(65, HOLES.usualPercent("mild steel", ThreadDepth.DEEP).percent());
-    assertEquals(80, HOLES.usualPercent("brass", ThreadDepth.THIN).percent());
-    PercentWanted thinStainless = HOLES.usualPercent("stainless-steel", ThreadDepth.THIN);
+    assertEquals(65, holes().usualPercent("mild steel", ThreadDepth.DEEP).percent());
+    assertEquals(80, holes().usualPercent("brass", ThreadDepth.THIN).percent());
+    PercentWanted thinStainless = holes().usualPercent("stainless-steel", ThreadDepth.THIN);
     assertEquals(65, thinStainless.percent());
     assertTrue(thinStainless.source().citation().contains("no figure for thin work"));
-    PercentWanted unknown = HOLES.usualPercent("unobtainium");
+    PercentWanted unknown = holes().usualPercent("unobtainium");
     assertEquals(65, unknown.percent());
     assertTrue(unknown.source().citation().contains("no figure for 'unobtainium'"));
   }
@@ -208,14 +213,15 @@ class HoleChoiceTest {
   @Test
   void blindHoleAsInThePublishedExample() {
     BlindHole hole =
-        HOLES.blindHole(
-            new BlindHoleRequest(
-                thread("1/4-20"),
-                drill("No 7"),
-                Length.ofInchFraction(3, 8),
-                Length.ofInches(1),
-                TapLead.BOTTOMING,
-                118));
+        holes()
+            .blindHole(
+                new BlindHoleRequest(
+                    thread("1/4-20"),
+                    drill("No 7"),
+                    Length.ofInchFraction(3, 8),
+                    Length.ofInches(1),
+                    TapLead.BOTTOMING,
+                    118));
     assertEquals(0.100, hole.tapLead().inches(), 1e-7);
     assertEquals(0.050, hole.chipRoom().inches(), 1e-7);
     assertEquals(0.525, hole.shoulder().inches(), 1e-7);
@@ -228,14 +234,15 @@ class HoleChoiceTest {
   }
 
   private static BlindHole twoBa(double metalMm, TapLead lead, double angle) {
-    return HOLES.blindHole(
-        new BlindHoleRequest(
-            thread("2 BA"),
-            drill("4 mm"),
-            Length.ofMillimetres(8),
-            Length.ofMillimetres(metalMm),
-            lead,
-            angle));
+    return holes()
+        .blindHole(
+            new BlindHoleRequest(
+                thread("2 BA"),
+                drill("4 mm"),
+                Length.ofMillimetres(8),
+                Length.ofMillimetres(metalMm),
+                lead,
+                angle));
   }
 
   @Test
@@ -304,12 +311,12 @@ class HoleChoiceTest {
     tables.add(table("drill-oversize", "", "diameter_mm,oversize_mean_mm\n3,0.02\n6,0.05"));
     tables.add(table("blind-holes", "", "allowance,value,unit\nchip room,2,pitches"));
     HoleChoice holes =
-        new HoleChoice(FixedTables.of(tables), OurTooling.THREADS, OurTooling.NO_FAULTS);
+        new HoleChoice(FixedTables.of(tables), OurTooling.threads(), OurTooling.NO_FAULTS);
     assertEquals(80, holes.usualPercent("brass").percent());
     assertEquals(67.5, holes.usualPercent("bronze").percent());
     assertEquals(
         Length.ofMillimetres(4.75),
-        holes.clearance(thread("2 BA"), OurTooling.DRILLS.catalogue()).get(0).listed());
+        holes.clearance(thread("2 BA"), OurTooling.drills().catalogue()).get(0).listed());
     assertEquals(
         Length.ofMillimetres(0.03),
         holes.tapping(thread("2 BA"), 75, List.of(drill("4 mm"))).get(0).oversize().orElseThrow());
@@ -333,9 +340,9 @@ class HoleChoiceTest {
     tables.add(
         table("clearance-holes", "# series: BSW\n", "major_mm,free_mm\n4.76,5.1\n4.755,5.2"));
     HoleChoice holes =
-        new HoleChoice(FixedTables.of(tables), OurTooling.THREADS, OurTooling.NO_FAULTS);
+        new HoleChoice(FixedTables.of(tables), OurTooling.threads(), OurTooling.NO_FAULTS);
     assertTrue(
-        holes.clearance(thread("3/16 BSW"), OurTooling.DRILLS.catalogue()).stream()
+        holes.clearance(thread("3/16 BSW"), OurTooling.drills().catalogue()).stream()
             .anyMatch(choice -> choice.listed().equals(Length.ofMillimetres(5.1))));
   }
 
@@ -355,7 +362,7 @@ class HoleChoiceTest {
     HoleChoice holes =
         new HoleChoice(
             FixedTables.of(tables),
-            OurTooling.THREADS,
+            OurTooling.threads(),
             (table, fault) -> reported.add(fault.getMessage()));
     askAll(holes);
     String all = String.join("\n", reported);

@@ -48,7 +48,7 @@ final class ListedDrills {
 
   private static boolean listed(ScrewThread thread, DrillSize drill) {
     List<DrillSize> named =
-        OurTooling.HOLES.listed(thread).stream().map(one -> one.drill()).toList();
+        OurTooling.holes().listed(thread).stream().map(one -> one.drill()).toList();
     return named.stream().anyMatch(one -> one.diameter().equals(drill.diameter()));
   }
 }

@@ -14,6 +14,8 @@ import org.fettlebench.tooling.internal.risk.TapRiskService;
 import org.fettlebench.tooling.internal.speed.SpeedService;
 import org.fettlebench.tooling.internal.work.WorkRegistry;
 import org.fettlebench.tooling.work.WorkMaterial;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 
 /** The shipped drills, lists and threads, without a framework. */
 final class OurTooling {
@@ -25,29 +27,73 @@ final class OurTooling {
   static final FixedTables TABLES =
       FixedTables.carriedBy(DrillRegistry.class, ThreadRegistry.class);
 
-  static final ThreadRegistry THREADS = new ThreadRegistry(TABLES, NO_FAULTS);
-  static final DrillRegistry DRILLS = new DrillRegistry(TABLES, NO_FAULTS);
-  static final HoleChoice HOLES = new HoleChoice(TABLES, THREADS, NO_FAULTS);
+  /** The services of the test class that runs. */
+  private static Services services = new Services();
 
-  static final WorkRegistry MATERIALS = new WorkRegistry(TABLES, NO_FAULTS);
-  static final SpeedService SPEEDS = new SpeedService(TABLES, MATERIALS, NO_FAULTS);
-  static final DrilledHoleService DRILLED = new DrilledHoleService(TABLES, NO_FAULTS);
-  static final TapRiskService RISKS = new TapRiskService(TABLES, MATERIALS, NO_FAULTS);
+  /** Services that have answered nothing yet. */
+  private static final class Services {
+    private final ThreadRegistry threads = new ThreadRegistry(TABLES, NO_FAULTS);
+    private final DrillRegistry drills = new DrillRegistry(TABLES, NO_FAULTS);
+    private final HoleChoice holes = new HoleChoice(TABLES, threads, NO_FAULTS);
+    private final WorkRegistry materials = new WorkRegistry(TABLES, NO_FAULTS);
+    private final SpeedService speeds = new SpeedService(TABLES, materials, NO_FAULTS);
+    private final DrilledHoleService drilled = new DrilledHoleService(TABLES, NO_FAULTS);
+    private final TapRiskService risks = new TapRiskService(TABLES, materials, NO_FAULTS);
+  }
+
+  /**
+   * Gives each test class services of its own: what they kept of another test's answers would hide
+   * a fault from this one.
+   */
+  static final class Fresh implements BeforeAllCallback {
+    @Override
+    public void beforeAll(ExtensionContext context) {
+      services = new Services();
+    }
+  }
 
   private OurTooling() {}
 
+  static ThreadRegistry threads() {
+    return services.threads;
+  }
+
+  static DrillRegistry drills() {
+    return services.drills;
+  }
+
+  static HoleChoice holes() {
+    return services.holes;
+  }
+
+  static WorkRegistry materials() {
+    return services.materials;
+  }
+
+  static SpeedService speeds() {
+    return services.speeds;
+  }
+
+  static DrilledHoleService drilled() {
+    return services.drilled;
+  }
+
+  static TapRiskService risks() {
+    return services.risks;
+  }
+
   static WorkMaterial material(String name) {
-    return MATERIALS.find(name).orElseThrow(() -> new AssertionError("no material " + name));
+    return materials().find(name).orElseThrow(() -> new AssertionError("no material " + name));
   }
 
   static ScrewThread thread(String designation) {
-    return THREADS
+    return threads()
         .find(designation)
         .orElseThrow(() -> new AssertionError("no thread " + designation));
   }
 
   static DrillSize drill(String name) {
-    return DRILLS.find(name).orElseThrow(() -> new AssertionError("no drill " + name));
+    return drills().find(name).orElseThrow(() -> new AssertionError("no drill " + name));
   }
 
   /** Reads a drill as charts print it: a number, a letter, a fraction or millimetres. */
@@ -59,6 +105,6 @@ final class OurTooling {
   }
 
   static DrillSize mm(String cell) {
-    return DRILLS.ofDiameter(Length.of(new BigDecimal(cell), LengthUnit.MILLIMETRE));
+    return drills().ofDiameter(Length.of(new BigDecimal(cell), LengthUnit.MILLIMETRE));
   }
 }

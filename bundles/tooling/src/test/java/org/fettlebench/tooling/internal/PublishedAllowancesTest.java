@@ -20,10 +20,12 @@ import org.fettlebench.tooling.ThreadDepth;
 import org.fettlebench.tooling.drilled.DrilledHole;
 import org.fettlebench.tooling.drilled.ReamingChoice;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is allowed for: oversize, reaming, blind holes, per cent by material, against print. */
+@ExtendWith(OurTooling.Fresh.class)
 class PublishedAllowancesTest {
   private static PublishedTable table(String file) {
     return PublishedTable.read(PublishedAllowancesTest.class, file);
@@ -39,7 +41,7 @@ class PublishedAllowancesTest {
   private void drilledHole(PublishedRow row) {
     for (String end : List.of("drill_dia_from_in", "drill_dia_to_in")) {
       Length size = LengthReader.read(row.cell(end), LengthUnit.INCH);
-      DrilledHole hole = OurTooling.DRILLED.expected(OurTooling.DRILLS.ofDiameter(size));
+      DrilledHole hole = OurTooling.drilled().expected(OurTooling.drills().ofDiameter(size));
       if (row.has("oversize_mean_in")) {
         DrilledHole.Oversize oversize = hole.oversize().orElseThrow();
         row.check("oversize_min_in", oversize.least().orElseThrow().inches());
@@ -56,13 +58,13 @@ class PublishedAllowancesTest {
 
   /** The choice of a tapping drill counts the same: of a thread of which the drill leaves some. */
   private static void tapping(PublishedRow row, Length drill) {
-    DrillSize size = OurTooling.DRILLS.ofDiameter(drill);
+    DrillSize size = OurTooling.drills().ofDiameter(drill);
     TappingChoice choice =
-        OurTooling.THREADS.series().stream()
+        OurTooling.threads().series().stream()
             .flatMap(series -> series.threads().stream())
             .filter(thread -> thread.percentOfThread(drill) >= 20)
             .filter(thread -> thread.percentOfThread(drill) <= 100)
-            .flatMap(thread -> OurTooling.HOLES.tapping(thread, 60, List.of(size)).stream())
+            .flatMap(thread -> OurTooling.holes().tapping(thread, 60, List.of(size)).stream())
             .findFirst()
             .orElseThrow();
     row.check("oversize_mean_in", choice.oversize().orElseThrow().inches());
@@ -71,10 +73,10 @@ class PublishedAllowancesTest {
   @ParameterizedTest
   @CsvSource({"0.1255, 0.005", "0.125, 0.004", "0.013, ", "2.0005, ", "1.0005, 0.012"})
   void toleranceBetweenRowsIsThatOfTheNext(double drillIn, Double aboveIn) {
-    DrillSize drill = OurTooling.DRILLS.ofDiameter(Length.ofInches(drillIn));
+    DrillSize drill = OurTooling.drills().ofDiameter(Length.ofInches(drillIn));
     assertEquals(
         Optional.ofNullable(aboveIn),
-        OurTooling.DRILLED.expected(drill).tolerance().map(one -> one.above().inches()));
+        OurTooling.drilled().expected(drill).tolerance().map(one -> one.above().inches()));
   }
 
   @Test
@@ -102,8 +104,8 @@ class PublishedAllowancesTest {
   }
 
   private static ReamingChoice ream(Length reamed, Optional<String> material) {
-    return OurTooling.DRILLED
-        .beforeReaming(reamed, material.map(OurTooling::material), OurTooling.DRILLS.catalogue())
+    return OurTooling.drilled()
+        .beforeReaming(reamed, material.map(OurTooling::material), OurTooling.drills().catalogue())
         .orElseThrow();
   }
 
@@ -139,7 +141,12 @@ class PublishedAllowancesTest {
                 // USCTI's mean at 1/2 in is 0.127 mm.
                 DrillSize half = OurTooling.drill("1/2 in");
                 double mean =
-                    OurTooling.DRILLED.expected(half).oversize().orElseThrow().mean().millimetres();
+                    OurTooling.drilled()
+                        .expected(half)
+                        .oversize()
+                        .orElseThrow()
+                        .mean()
+                        .millimetres();
                 row.that(
                     "hole_size_result", () -> mean >= 0.1 && mean <= 0.3, "the mean is " + mean);
               } else {
@@ -159,14 +166,15 @@ class PublishedAllowancesTest {
   private void blindHole(PublishedRow row) {
     if (row.has("example_result")) {
       BlindHole hole =
-          OurTooling.HOLES.blindHole(
-              new BlindHoleRequest(
-                  OurTooling.thread("1/4-20 UNC"),
-                  OurTooling.drill("No 7"),
-                  Length.ofInchFraction(3, 8),
-                  Length.ofInches(2),
-                  TapLead.BOTTOMING,
-                  118));
+          OurTooling.holes()
+              .blindHole(
+                  new BlindHoleRequest(
+                      OurTooling.thread("1/4-20 UNC"),
+                      OurTooling.drill("No 7"),
+                      Length.ofInchFraction(3, 8),
+                      Length.ofInches(2),
+                      TapLead.BOTTOMING,
+                      118));
       row.that("rule", () -> row.cell("rule").contains("at least 1 pitch"), "another rule");
       row.that(
           "example_input",
@@ -195,7 +203,7 @@ class PublishedAllowancesTest {
       }
     }
     for (String material : materials) {
-      PercentWanted wanted = OurTooling.HOLES.usualPercent(material, depth(row.cell("use")));
+      PercentWanted wanted = OurTooling.holes().usualPercent(material, depth(row.cell("use")));
       double middle = (row.number("percent_from") + row.number("percent_to")) / 2;
       row.that("percent_from", () -> wanted.percent() == middle, material + ": " + wanted);
       row.that("percent_to", () -> wanted.percent() == middle, material + ": " + wanted);

@@ -10,8 +10,10 @@ import org.fettlebench.measure.Length;
 import org.fettlebench.testkit.published.PublishedRow;
 import org.fettlebench.testkit.published.PublishedTable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** Drill sizes against printed ones. */
+@ExtendWith(OurTooling.Fresh.class)
 class PublishedDrillsTest {
   private static PublishedTable table(String file) {
     return PublishedTable.read(PublishedDrillsTest.class, file);
@@ -85,7 +87,7 @@ class PublishedDrillsTest {
 
   private static void fraction(PublishedRow row) {
     Length diameter = OurTooling.drill(row.cell("fraction")).diameter();
-    assertTrue(OurTooling.DRILLS.catalogue().contains(OurTooling.drill(row.cell("fraction"))));
+    assertTrue(OurTooling.drills().catalogue().contains(OurTooling.drill(row.cell("fraction"))));
     boolean halfway = says(row, "differently");
     for (String column :
         List.of("dia_in_toolmex", "dia_in_mhb31", "dia_in_thread_chart", "dia_in_circuitousroot")) {
@@ -111,7 +113,7 @@ class PublishedDrillsTest {
         .apart("who says it", "source")
         .holdEach(row -> row.that("rule", () -> expected.addAll(sizes(row)), "gives no size"));
     List<Length> metric =
-        OurTooling.DRILLS.catalogue().stream()
+        OurTooling.drills().catalogue().stream()
             .filter(drill -> drill.names().stream().anyMatch(name -> name.endsWith(" mm")))
             .map(drill -> drill.diameter())
             .filter(size -> size.millimetres() < 26)

@@ -12,8 +12,10 @@ import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.ClearanceChoice;
 import org.fettlebench.tooling.ClearanceFit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** Clearance holes against printed ones. */
+@ExtendWith(OurTooling.Fresh.class)
 class PublishedHolesTest {
   private static final String TAPPING = "tapping: held in PublishedTappingTest";
 
@@ -22,7 +24,7 @@ class PublishedHolesTest {
   }
 
   private static Map<ClearanceFit, ClearanceChoice> clearance(ScrewThread thread) {
-    return OurTooling.HOLES.clearance(thread, OurTooling.DRILLS.catalogue()).stream()
+    return OurTooling.holes().clearance(thread, OurTooling.drills().catalogue()).stream()
         .collect(Collectors.toMap(ClearanceChoice::fit, Function.identity()));
   }
 
@@ -229,7 +231,7 @@ class PublishedHolesTest {
 
   @Test
   void everyListedHoleIsAboveTheScrew() {
-    OurTooling.THREADS.series().stream()
+    OurTooling.threads().series().stream()
         .flatMap(series -> series.threads().stream())
         .forEach(
             thread ->

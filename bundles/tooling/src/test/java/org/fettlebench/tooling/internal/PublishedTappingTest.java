@@ -9,8 +9,10 @@ import org.fettlebench.threads.DiameterLimits;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadForm;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** Recommended tapping drills and per cents of thread against printed rows. */
+@ExtendWith(OurTooling.Fresh.class)
 class PublishedTappingTest {
   private static PublishedTable table(String file) {
     return PublishedTable.read(PublishedTappingTest.class, file);
@@ -193,7 +195,7 @@ class PublishedTappingTest {
         ListedDrills.percent(row, thread, "drill"),
         0.8,
         "some are cut off, some rounded, and 1.50 mm is worked as 0.0590 in");
-    DiameterLimits nut = OurTooling.THREADS.minorOfNut(thread).orElseThrow();
+    DiameterLimits nut = OurTooling.threads().minorOfNut(thread).orElseThrow();
     boolean older = !special.isEmpty();
     String why = "limits of the older special thread; ASME B1.1 gives 0.0819 to 0.0919";
     row.checkUnless(older, "nut_minor_min_in", nut.least().inches(), why);

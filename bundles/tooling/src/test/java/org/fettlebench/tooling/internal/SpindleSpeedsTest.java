@@ -21,11 +21,13 @@ import org.fettlebench.tooling.speed.SpindleSpeed;
 import org.fettlebench.tooling.speed.SurfaceSpeed;
 import org.fettlebench.tooling.speed.ToolSteel;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Surface speeds against the published rows, spindle speeds against worked examples. */
+@ExtendWith(OurTooling.Fresh.class)
 class SpindleSpeedsTest {
   /** Printed names that our tables list under another name. */
   private static final Map<String, String> OURS =
@@ -36,9 +38,10 @@ class SpindleSpeedsTest {
       String material,
       Length diameter,
       Optional<SpindleRange> machine) {
-    return OurTooling.SPEEDS.of(
-        new SpeedJob(
-            operation, diameter, OurTooling.material(material), ToolSteel.HIGH_SPEED, machine));
+    return OurTooling.speeds()
+        .of(
+            new SpeedJob(
+                operation, diameter, OurTooling.material(material), ToolSteel.HIGH_SPEED, machine));
   }
 
   private static SpindleSpeed drill(String material, Length diameter, SpindleRange machine) {
@@ -178,7 +181,7 @@ class SpindleSpeedsTest {
             ToolSteel.CARBON,
             Optional.empty());
 
-    SpindleSpeed answer = OurTooling.SPEEDS.of(job);
+    SpindleSpeed answer = OurTooling.speeds().of(job);
 
     assertEquals(1069.52 / 2, answer.leastRpm(), 0.01);
     assertTrue(String.join("; ", answer.notes()).contains("halve"), answer.toString());
@@ -230,7 +233,7 @@ class SpindleSpeedsTest {
     assertTrue(refused.getMessage().contains("to drill Monel metal"), refused.getMessage());
     assertTrue(refused.getMessage().contains("cast-iron"), refused.getMessage());
     assertTrue(
-        OurTooling.SPEEDS.materials(CuttingOperation.TAP).contains(OurTooling.material("monel")));
+        OurTooling.speeds().materials(CuttingOperation.TAP).contains(OurTooling.material("monel")));
   }
 
   @ParameterizedTest

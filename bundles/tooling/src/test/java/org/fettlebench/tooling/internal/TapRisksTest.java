@@ -17,12 +17,14 @@ import org.fettlebench.tooling.risk.TapRisk;
 import org.fettlebench.tooling.risk.TapSort;
 import org.fettlebench.tooling.risk.TapVerdict;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tap risk against torques worked by hand from the published formula, and by its laws. */
+@ExtendWith(OurTooling.Fresh.class)
 class TapRisksTest {
   private static TapJob job(
       String thread, String hole, String material, double depthMm, boolean through, TapSort tap) {
@@ -37,7 +39,7 @@ class TapRisksTest {
   }
 
   private static TapRisk risk(TapJob job) {
-    return OurTooling.RISKS.of(job, List.of());
+    return OurTooling.risks().of(job, List.of());
   }
 
   /** Worked outside the code, with the tables' resistances and coefficients: see the file. */
@@ -131,7 +133,7 @@ class TapRisksTest {
         List.of(OurTooling.drill("5 mm"), OurTooling.drill("5.1 mm"), OurTooling.drill("5.8 mm"));
     TapJob job = job("M6", "5 mm", "EN1A", 15, true, TapSort.SECOND);
 
-    TapRisk risk = OurTooling.RISKS.of(job, held);
+    TapRisk risk = OurTooling.risks().of(job, held);
 
     List<String> words = risk.cures().stream().map(TapCure::words).toList();
     assertTrue(words.contains("drill 5.1 mm: 69 per cent of thread"), words.toString());
@@ -143,7 +145,7 @@ class TapRisksTest {
     double before = 0;
     for (TapCure cure : risk.cures()) {
       assertTrue(cure.ratio() < risk.ratio() && cure.ratio() >= before, cure.toString());
-      assertEquals(OurTooling.RISKS.of(cure.job(), held).ratio(), cure.ratio(), 1e-12);
+      assertEquals(OurTooling.risks().of(cure.job(), held).ratio(), cure.ratio(), 1e-12);
       before = cure.ratio();
     }
   }
@@ -189,8 +191,8 @@ class TapRisksTest {
             () -> risk(job("M6", "5 mm", "titanium", 6, false, TapSort.SECOND)));
 
     assertTrue(refused.getMessage().contains("brass"), refused.getMessage());
-    assertTrue(OurTooling.RISKS.materials().contains(OurTooling.material("gunmetal")));
-    assertFalse(OurTooling.RISKS.materials().contains(OurTooling.material("titanium")));
+    assertTrue(OurTooling.risks().materials().contains(OurTooling.material("gunmetal")));
+    assertFalse(OurTooling.risks().materials().contains(OurTooling.material("titanium")));
   }
 
   @ParameterizedTest

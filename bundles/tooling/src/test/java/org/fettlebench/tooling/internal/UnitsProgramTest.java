@@ -15,12 +15,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /**
  * Number and letter drills against the definitions of the program {@code units}, as the package of
  * that name installs them on Debian. Where they are not installed the test is passed over, unless
  * {@code -Dunits.needed=true} says that they must be there, as {@code product/verify} does.
  */
+@ExtendWith(OurTooling.Fresh.class)
 class UnitsProgramTest {
   private static final Path DEFINITIONS =
       Path.of(System.getProperty("units.definitions", "/usr/share/units/definitions.units"));

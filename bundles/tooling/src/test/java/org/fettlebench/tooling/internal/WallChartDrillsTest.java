@@ -21,6 +21,7 @@ import org.fettlebench.tooling.HoleChooser.PercentWanted;
 import org.fettlebench.tooling.ListedDrill;
 import org.fettlebench.tooling.TappingChoice;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -28,12 +29,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Where nobody tells a per cent or a material, the drill chosen is that of published lists: every
  * printed row is met within {@link #NEAR_PERCENT} of thread by one of its drills.
  */
+@ExtendWith(OurTooling.Fresh.class)
 class WallChartDrillsTest {
   private static final double NEAR_PERCENT = 5.5;
 
   private static TappingChoice usual(ScrewThread thread, Collection<DrillSize> from) {
-    PercentWanted wanted = OurTooling.HOLES.usualPercent("");
-    List<TappingChoice> ranked = OurTooling.HOLES.tapping(thread, wanted, from);
+    PercentWanted wanted = OurTooling.holes().usualPercent("");
+    List<TappingChoice> ranked = OurTooling.holes().tapping(thread, wanted, from);
     return ranked.stream()
         .filter(choice -> choice.concern().isEmpty())
         .findFirst()
@@ -123,7 +125,7 @@ class WallChartDrillsTest {
     /** Returns whether a drill of the row leaves about as much thread as the one chosen. */
     boolean met() {
       ScrewThread of = OurTooling.thread(thread);
-      double chosen = usual(of, OurTooling.DRILLS.catalogue()).percentOfThread();
+      double chosen = usual(of, OurTooling.drills().catalogue()).percentOfThread();
       return drills.stream()
           .mapToDouble(drill -> of.percentOfThread(drill.diameter()))
           .anyMatch(printed -> Math.abs(chosen - printed) <= NEAR_PERCENT);
@@ -188,7 +190,7 @@ class WallChartDrillsTest {
     "G1/8, 8.8 mm"
   })
   void namesTheDrillOfTheWallChart(String thread, String drill) {
-    DrillSize chosen = usual(OurTooling.thread(thread), OurTooling.DRILLS.catalogue()).drill();
+    DrillSize chosen = usual(OurTooling.thread(thread), OurTooling.drills().catalogue()).drill();
 
     assertTrue(chosen.names().contains(drill), thread + " through " + chosen.names());
   }
@@ -207,14 +209,14 @@ class WallChartDrillsTest {
   @Test
   void saysWhoNamesADrill() {
     ListedDrill habit =
-        OurTooling.HOLES.listed(OurTooling.thread("2 BA")).stream()
+        OurTooling.holes().listed(OurTooling.thread("2 BA")).stream()
             .filter(listed -> listed.drill().names().contains("5/32 in"))
             .findFirst()
             .orElseThrow();
 
     assertEquals(75.2, habit.percentOfThread(), 0.05);
     assertEquals(Standing.COMMON_PRACTICE, habit.sources().get(0).standing());
-    assertEquals(List.of(), OurTooling.HOLES.listed(OurTooling.thread("24 BA")));
+    assertEquals(List.of(), OurTooling.holes().listed(OurTooling.thread("24 BA")));
   }
 
   @Test
