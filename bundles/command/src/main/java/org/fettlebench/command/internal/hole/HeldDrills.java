@@ -15,11 +15,13 @@ import org.fettlebench.tooling.Drills;
 public final class HeldDrills {
   private final SortedMap<Length, List<StockLine>> lines = new TreeMap<>();
   private final Drills drills;
+  private boolean entered;
 
   /** Looks through the stock once. */
   public HeldDrills(Stock stock, Drills drills) {
     this.drills = drills;
     for (StockLine line : stock.lines()) {
+      entered |= line.goods().kind() == Goods.Kind.DRILL;
       if (line.goods().kind() == Goods.Kind.DRILL
           && line.condition() == StockLine.Condition.GOOD
           && line.present() > 0) {
@@ -28,6 +30,11 @@ public final class HeldDrills {
             .ifPresent(d -> lines.computeIfAbsent(d, key -> new ArrayList<>()).add(line));
       }
     }
+  }
+
+  /** Returns whether the stock has any drill, wherever it is and however worn. */
+  public boolean entered() {
+    return entered;
   }
 
   /** Returns the sizes, smallest first. */

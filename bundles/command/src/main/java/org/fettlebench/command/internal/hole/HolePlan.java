@@ -31,19 +31,18 @@ public final class HolePlan implements Command {
   // Common practice, no source: the usual point of a jobber drill.
   private static final double USUAL_POINT_DEGREES = 118;
   private static final Usage USAGE =
-      Usage.of(
-              "hole plan",
-              "Chooses tapping and clearance drills for a thread, and depths for a blind hole.",
-              "hole plan 2 BA --material brass --depth \"5 mm\" --metal \"9 mm\"")
-          .needsMany("THREAD", "such as 2 BA, M6, 1/4 x 40 ME")
-          .option("--material", "NAME", "what is tapped; else the per cent of wall charts")
-          .option("--percent", "P", "per cent of thread wanted, above 0 to 100")
-          .flag("--held", "only drills in their place and fit for use (so if neither is said)")
-          .flag("--catalogue", "all drills of the catalogue")
-          .option("--depth", "LENGTH", "depth of full thread of a blind hole")
-          .option("--metal", "LENGTH", "metal from the face down to whatever lies below")
-          .option("--lead", "TAP", "last tap used: taper, second or bottoming; all if not said")
-          .option("--point-angle", "DEGREES", "of the drill, 60 to 180; 118 if not said");
+      DrillsAsked.flags(
+          Usage.of(
+                  "hole plan",
+                  "Chooses tapping and clearance drills for a thread, and depths for a blind hole.",
+                  "hole plan 2 BA --material brass --depth \"5 mm\" --metal \"9 mm\"")
+              .needsMany("THREAD", "such as 2 BA, M6, 1/4 x 40 ME")
+              .option("--material", "NAME", "what is tapped; else the per cent of wall charts")
+              .option("--percent", "P", "per cent of thread wanted, above 0 to 100")
+              .option("--depth", "LENGTH", "depth of full thread of a blind hole")
+              .option("--metal", "LENGTH", "metal from the face down to whatever lies below")
+              .option("--lead", "TAP", "last tap used: taper, second or bottoming; all if not said")
+              .option("--point-angle", "DEGREES", "of the drill, 60 to 180; 118 if not said"));
 
   private final Threads threads;
   private final Drills drills;
@@ -75,31 +74,25 @@ public final class HolePlan implements Command {
   }
 
   private Reply answer(Call call, ScrewThread thread) {
-    boolean catalogue = fromCatalogue(call);
-    HeldDrills held = new HeldDrills(stock, drills);
-    List<DrillSize> from = catalogue ? drills.catalogue() : held.sizes();
+    DrillsAsked asked = DrillsAsked.of(call, stock, drills);
     PlanWanted wanted = wanted(call);
-    List<TappingChoice> tapping = wanted.rank(chooser, thread, from);
+    List<TappingChoice> tapping = wanted.rank(chooser, thread, asked.sizes());
     List<BlindHole> blind = blindHoles(call, thread, tapping);
     Plan plan =
         new Plan(
             thread,
             wanted,
-            catalogue,
+            asked.from(),
             tapping.stream().limit(Plan.MOST_CHOICES).toList(),
             chooser.listed(thread),
-            chooser.clearance(thread, from),
+            chooser.clearance(thread, asked.sizes()),
             leads(call),
             blind,
             pointDegrees(call));
-    return Reply.of(plan.wanting(), PlanText.of(plan, held, call.unit()), PlanData.of(plan, held));
-  }
-
-  private static boolean fromCatalogue(Call call) {
-    if (call.on("--held") && call.on("--catalogue")) {
-      throw new CommandException("say --held or --catalogue, not both");
-    }
-    return call.on("--catalogue");
+    return Reply.of(
+        plan.wanting(),
+        PlanText.of(plan, asked.held(), call.unit()),
+        PlanData.of(plan, asked.held()));
   }
 
   private PlanWanted wanted(Call call) {

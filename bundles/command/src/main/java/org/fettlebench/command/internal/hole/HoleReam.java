@@ -31,13 +31,13 @@ import org.osgi.service.component.annotations.Reference;
 @Component(service = Command.class, property = Commands.WORDS + "=hole ream")
 public final class HoleReam extends StockedDrillCommand {
   private static final Usage USAGE =
-      Usage.of(
-              "hole ream",
-              "Chooses the drill before a reamer, of those held or of all.",
-              "hole ream 6mm --material brass")
-          .needs("SIZE", "diameter to be reamed, such as 6mm or 1/4")
-          .option(WorkWords.OPTION, "NAME", "what is reamed; light metals are left more")
-          .flag("--catalogue", "choose from all drills, not only from those held");
+      DrillsAsked.flags(
+          Usage.of(
+                  "hole ream",
+                  "Chooses the drill before a reamer, of those held or of all.",
+                  "hole ream 6mm --material brass")
+              .needs("SIZE", "diameter to be reamed, such as 6mm or 1/4")
+              .option(WorkWords.OPTION, "NAME", "what is reamed; light metals are left more"));
 
   private final DrilledHoles holes;
   private final WorkMaterials materials;
@@ -59,9 +59,8 @@ public final class HoleReam extends StockedDrillCommand {
     Length reamed = call.length("SIZE").orElseThrow();
     Optional<WorkMaterial> material =
         call.option(WorkWords.OPTION).map(said -> WorkWords.needed(materials, call));
-    HeldDrills held = new HeldDrills(stock, drills);
-    List<DrillSize> from = call.on("--catalogue") ? drills.catalogue() : held.sizes();
-    ReamingChoice choice = choice(reamed, material, from);
+    DrillsAsked asked = DrillsAsked.of(call, stock, drills);
+    ReamingChoice choice = choice(reamed, material, asked.sizes());
     Map<String, Object> data =
         Data.of(
             "reamedMm", Data.mm(reamed),
@@ -72,10 +71,11 @@ public final class HoleReam extends StockedDrillCommand {
             "drillOversizeMm", Data.mm(choice.drillOversize()),
             "drillLeastMm", Data.mm(choice.drillLeast()),
             "drillMostMm", Data.mm(choice.drillMost()),
-            "drills", choice.drills().stream().map(drill -> data(drill, held)).toList(),
+            "drills", choice.drills().stream().map(drill -> data(drill, asked.held())).toList(),
             "source", Figures.sourceData(choice.source()),
             "caution", Cautions.DRILLING);
-    return Reply.of(choice.drills().isEmpty(), text(choice, held, call.unit()), data);
+    data.putAll(asked.from().data());
+    return Reply.of(choice.drills().isEmpty(), text(choice, asked, call.unit()), data);
   }
 
   private ReamingChoice choice(
@@ -96,7 +96,7 @@ public final class HoleReam extends StockedDrillCommand {
     return data;
   }
 
-  private static String text(ReamingChoice choice, HeldDrills held, LengthUnit unit) {
+  private static String text(ReamingChoice choice, DrillsAsked asked, LengthUnit unit) {
     String range =
         "Drill %s to %s before reaming %s: %s to %s is left, with %s for a drill that cuts large; %s"
             .formatted(
@@ -108,7 +108,10 @@ public final class HoleReam extends StockedDrillCommand {
                 fine(choice.drillOversize(), unit),
                 Figures.source(choice.source()));
     if (choice.drills().isEmpty()) {
-      return range + "\nNo drill at hand is within; --catalogue looks through all.";
+      return range
+          + "\nNo drill is within, of "
+          + asked.from().words()
+          + (asked.from().catalogue() ? "." : "; --catalogue looks through all.");
     }
     LengthUnit other = Figures.other(unit);
     Columns columns =
@@ -118,9 +121,15 @@ public final class HoleReam extends StockedDrillCommand {
           DrillWords.names(drill),
           Figures.fine(drill.diameter(), unit),
           Figures.fine(drill.diameter(), other),
-          String.join("; ", held.places(drill)));
+          String.join("; ", asked.held().places(drill)));
     }
-    return range + "\n" + columns.text() + "\n" + Cautions.DRILLING;
+    return range
+        + "\nFrom "
+        + asked.from().words()
+        + "\n"
+        + columns.text()
+        + "\n"
+        + Cautions.DRILLING;
   }
 
   private static String fine(Length length, LengthUnit unit) {

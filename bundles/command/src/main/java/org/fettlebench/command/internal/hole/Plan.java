@@ -14,7 +14,7 @@ import org.fettlebench.tooling.TappingChoice;
  *
  * @param thread to tap
  * @param wanted per cent of thread
- * @param catalogue whether all drills were looked at, not only the held ones
+ * @param from where the drills come from
  * @param tapping drills for the thread, best first
  * @param listed drills that lists name for the thread, held or not
  * @param clearance drills for the screw to pass
@@ -25,7 +25,7 @@ import org.fettlebench.tooling.TappingChoice;
 record Plan(
     ScrewThread thread,
     PlanWanted wanted,
-    boolean catalogue,
+    DrillsAsked.From from,
     List<TappingChoice> tapping,
     List<ListedDrill> listed,
     List<ClearanceChoice> clearance,

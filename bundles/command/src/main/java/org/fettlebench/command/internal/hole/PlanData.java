@@ -22,20 +22,22 @@ final class PlanData {
     for (int i = 0; i < plan.blind().size(); i++) {
       blind.add(blind(plan.leads().get(i), plan.blind().get(i)));
     }
-    return Data.of(
-        "thread", plan.thread().designation(),
-        "material", Data.said(plan.wanted().material()),
-        "wantedPercent", Data.rounded(plan.wanted().percent(), 3),
-        "wantedPercentSource", plan.wanted().source().map(Figures::sourceData),
-        "suggested", plan.suggested().map(choice -> choice.drill().name()),
-        "from", plan.catalogue() ? "catalogue" : "held",
-        "tapping", plan.tapping().stream().map(choice -> tapping(choice, held)).toList(),
-        "listed", plan.listed().stream().map(PlanData::listed).toList(),
-        "clearance", plan.clearance().stream().map(choice -> clearance(choice, held)).toList(),
-        "blindHole", blind,
-        "pointAngleDegrees", Data.rounded(plan.pointDegrees(), 3),
-        "wanting", plan.wanting(),
-        "cautions", List.of(Cautions.DRILLING));
+    Map<String, Object> data =
+        Data.of(
+            "thread", plan.thread().designation(),
+            "material", Data.said(plan.wanted().material()),
+            "wantedPercent", Data.rounded(plan.wanted().percent(), 3),
+            "wantedPercentSource", plan.wanted().source().map(Figures::sourceData),
+            "suggested", plan.suggested().map(choice -> choice.drill().name()),
+            "tapping", plan.tapping().stream().map(choice -> tapping(choice, held)).toList(),
+            "listed", plan.listed().stream().map(PlanData::listed).toList(),
+            "clearance", plan.clearance().stream().map(choice -> clearance(choice, held)).toList(),
+            "blindHole", blind,
+            "pointAngleDegrees", Data.rounded(plan.pointDegrees(), 3),
+            "wanting", plan.wanting(),
+            "cautions", List.of(Cautions.DRILLING));
+    data.putAll(plan.from().data());
+    return data;
   }
 
   private static Object tapping(TappingChoice choice, HeldDrills held) {

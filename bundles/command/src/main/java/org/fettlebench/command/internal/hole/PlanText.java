@@ -77,7 +77,7 @@ final class PlanText {
     text.append("\nTo tap, from ").append(from()).append(", best first\n");
     if (plan.tapping().isEmpty()) {
       text.append("  no drill that leaves a usable thread");
-      text.append(plan.catalogue() ? "\n" : "; --catalogue shows which would\n");
+      text.append(plan.from().catalogue() ? "\n" : "; --catalogue shows which would\n");
       return;
     }
     Columns columns =
@@ -127,7 +127,7 @@ final class PlanText {
     text.append("\nTo pass, from ").append(from()).append('\n');
     if (plan.clearance().isEmpty()) {
       text.append("  no drill for a listed clearance hole");
-      text.append(plan.catalogue() ? "\n" : "; --catalogue shows which would do\n");
+      text.append(plan.from().catalogue() ? "\n" : "; --catalogue shows which would do\n");
       return;
     }
     Columns columns =
@@ -195,7 +195,7 @@ final class PlanText {
   }
 
   private String from() {
-    return plan.catalogue() ? "the whole catalogue" : "drills in their place";
+    return plan.from().words();
   }
 
   private String place(DrillSize drill) {

@@ -10,6 +10,7 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.internal.hole.DrillWords;
+import org.fettlebench.command.internal.hole.DrillsAsked;
 import org.fettlebench.command.internal.hole.HeldDrills;
 import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.command.internal.seat.OtherHeads;
@@ -84,11 +85,19 @@ public final class Bench {
   }
 
   List<Cutter> heldDrills() {
-    return new HeldDrills(stock, drills).sizes().stream().map(Bench::cutter).toList();
+    return cutters(new HeldDrills(stock, drills).sizes());
   }
 
   List<Cutter> catalogue() {
-    return drills.catalogue().stream().map(Bench::cutter).toList();
+    return cutters(drills.catalogue());
+  }
+
+  DrillsAsked drillsAsked(Call call) {
+    return DrillsAsked.of(call, stock, drills);
+  }
+
+  static List<Cutter> cutters(List<DrillSize> sizes) {
+    return sizes.stream().map(Bench::cutter).toList();
   }
 
   static Cutter cutter(DrillSize drill) {

@@ -1,5 +1,6 @@
 package org.fettlebench.command.internal.holeplace;
 
+import java.util.Map;
 import java.util.Optional;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
@@ -11,6 +12,7 @@ import org.fettlebench.command.internal.Columns;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
+import org.fettlebench.command.internal.hole.DrillsAsked;
 import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.MethodEstimate;
 import org.fettlebench.holes.correct.Cutter;
@@ -31,20 +33,21 @@ import org.osgi.service.component.annotations.Reference;
 public final class HolePilot implements Command {
   private static final int MOST_RUNGS = 8;
   private static final Usage USAGE =
-      Placings.options(
-          Usage.of(
-                  "hole pilot",
-                  "Chooses a pilot drill small enough that a hole that lands wrong can still be cured.",
-                  "hole pilot 1/4 --method scribe-and-dot")
-              .mayMany("SIZE", "finished hole: a length or a drill; of the seat file if not said")
-              .option("--seat", "FILE", "a seat file that says size, method and confidence")
-              .option("--method", "ID", "how the hole is placed, such as scribe-and-dot")
-              .option(Bench.CONFIDENCE, "P", "chance asked that it lands so; 0.95 if not said")
-              .option(
-                  Habits.CLEAN_UP,
-                  "LENGTH",
-                  "metal left per side for the last drill; 0.1 mm if not said")
-              .flag("--catalogue", "all drills of the catalogue, not only those at hand"));
+      DrillsAsked.flags(
+          Placings.options(
+              Usage.of(
+                      "hole pilot",
+                      "Chooses a pilot drill small enough that a hole that lands wrong can still be cured.",
+                      "hole pilot 1/4 --method scribe-and-dot")
+                  .mayMany(
+                      "SIZE", "finished hole: a length or a drill; of the seat file if not said")
+                  .option("--seat", "FILE", "a seat file that says size, method and confidence")
+                  .option("--method", "ID", "how the hole is placed, such as scribe-and-dot")
+                  .option(Bench.CONFIDENCE, "P", "chance asked that it lands so; 0.95 if not said")
+                  .option(
+                      Habits.CLEAN_UP,
+                      "LENGTH",
+                      "metal left per side for the last drill; 0.1 mm if not said")));
 
   private final Bench bench;
   private final Pilots pilots;
@@ -75,17 +78,20 @@ public final class HolePilot implements Command {
                         "nothing says how the hole is placed; add --method, such as"
                             + " scribe-and-dot, or --seat FILE"));
     MethodEstimate estimate = bench.method(call, method);
+    DrillsAsked asked = bench.drillsAsked(call);
     PilotAnswer answer =
         pilots.choose(
             new PilotQuestion(
                 finish(call, seat),
                 Habits.cleanUp(call),
                 Bench.expected(estimate.now(), confidence),
-                call.on("--catalogue") ? bench.catalogue() : bench.heldDrills(),
+                Bench.cutters(asked.sizes()),
                 bench.catalogue(),
                 bench.methods(call, confidence)));
     return Reply.of(
-        answer.choice().isEmpty(), text(answer, estimate, call.unit()), data(answer, estimate));
+        answer.choice().isEmpty(),
+        text(answer, estimate, asked.from(), call.unit()),
+        data(answer, estimate, asked.from()));
   }
 
   private double finish(Call call, Optional<SeatFile> seat) {
@@ -99,14 +105,17 @@ public final class HolePilot implements Command {
                     "nothing says how large the hole shall be; give its size, or --seat FILE"));
   }
 
-  private static String text(PilotAnswer answer, MethodEstimate estimate, LengthUnit unit) {
+  private static String text(
+      PilotAnswer answer, MethodEstimate estimate, DrillsAsked.From from, LengthUnit unit) {
     PilotQuestion question = answer.question();
     StringBuilder text = new StringBuilder(head(answer, unit)).append('\n');
     text.append(figures(question, estimate, unit).text());
     if (answer.ladder().isEmpty()) {
       text.append("\nNo drill below that size is at hand; \"stock receive\" puts drills in");
     } else {
-      text.append("\nDrills below it, as a radius of position error\n")
+      text.append("\nBelow it, from ")
+          .append(from.words())
+          .append(" (errors are radii)\n")
           .append(ladder(answer, unit).text());
     }
     answer
@@ -162,33 +171,36 @@ public final class HolePilot implements Command {
     return columns;
   }
 
-  private static Object data(PilotAnswer answer, MethodEstimate estimate) {
+  private static Object data(PilotAnswer answer, MethodEstimate estimate, DrillsAsked.From from) {
     PilotQuestion question = answer.question();
-    return Data.of(
-        "finishDiameterMm", Data.mm(question.finishDiameterMm()),
-        "expected", PlaceData.error(question.expected()),
-        "method", Placings.data(estimate),
-        "cleanUpPerSideMm", Data.mm(question.cleanUp().perSideMm()),
-        "cleanUpMeans", question.cleanUp().means(),
-        "pilot", answer.choice().map(HolePilot::rung),
-        "finishHeld", answer.finishHeld(),
-        "ladder", answer.ladder().stream().map(HolePilot::rung).toList(),
-        "remedies",
-            answer.remedies().stream()
-                .map(
-                    remedy ->
-                        Data.of(
-                            "kind",
-                            remedy
-                                .kind()
-                                .name()
-                                .toLowerCase(java.util.Locale.ROOT)
-                                .replace('_', ' '),
-                            "sentence",
-                            remedy.sentence(),
-                            "pilot",
-                            rung(remedy.pilot())))
-                .toList());
+    Map<String, Object> data =
+        Data.of(
+            "finishDiameterMm", Data.mm(question.finishDiameterMm()),
+            "expected", PlaceData.error(question.expected()),
+            "method", Placings.data(estimate),
+            "cleanUpPerSideMm", Data.mm(question.cleanUp().perSideMm()),
+            "cleanUpMeans", question.cleanUp().means(),
+            "pilot", answer.choice().map(HolePilot::rung),
+            "finishHeld", answer.finishHeld(),
+            "ladder", answer.ladder().stream().map(HolePilot::rung).toList(),
+            "remedies",
+                answer.remedies().stream()
+                    .map(
+                        remedy ->
+                            Data.of(
+                                "kind",
+                                remedy
+                                    .kind()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', ' '),
+                                "sentence",
+                                remedy.sentence(),
+                                "pilot",
+                                rung(remedy.pilot())))
+                    .toList());
+    data.putAll(from.data());
+    return data;
   }
 
   private static Object rung(Rung rung) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.fettlebench.club.Stock;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
-import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Cautions;
@@ -16,6 +15,7 @@ import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.Refusals;
+import org.fettlebench.command.internal.hole.DrillsAsked;
 import org.fettlebench.command.internal.hole.HeldDrills;
 import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.Chance;
@@ -39,17 +39,16 @@ public final class PatternDrill implements Command {
   private static final int BESIDE = 2;
 
   private static final Usage USAGE =
-      PatternSheet.simulated(
-          Usage.of(
-                  "pattern drill",
-                  "Finds the clearance drill with which a pattern goes together at the chance"
-                      + " asked.",
-                  "pattern drill cover.pattern.toml --chance 0.99")
-              .needs("FILE", "a pattern file; - for piped in")
-              .option("--chance", "P", "chance asked, above 0 and below 1; 0.95 if not said")
-              .option("--most", "LENGTH", "largest hole that will do, such as under a head")
-              .flag("--held", "only drills in their place and fit for use (so if neither is said)")
-              .flag("--catalogue", "all drills of the catalogue"));
+      DrillsAsked.flags(
+          PatternSheet.simulated(
+              Usage.of(
+                      "pattern drill",
+                      "Finds the clearance drill with which a pattern goes together at the chance"
+                          + " asked.",
+                      "pattern drill cover.pattern.toml --chance 0.99")
+                  .needs("FILE", "a pattern file; - for piped in")
+                  .option("--chance", "P", "chance asked, above 0 and below 1; 0.95 if not said")
+                  .option("--most", "LENGTH", "largest hole that will do, such as under a head")));
 
   private final KitFiles files;
   private final Patterns patterns;
@@ -86,35 +85,30 @@ public final class PatternDrill implements Command {
       PatternQuestion question,
       double asked,
       double neededMm,
-      boolean held,
+      DrillsAsked.From from,
       Optional<Line> chosen,
       List<Line> lines) {}
 
   @Override
   public Reply run(Call call) {
-    if (call.on("--held") && call.on("--catalogue")) {
-      throw new CommandException("say --held or --catalogue, not both");
-    }
+    DrillsAsked from = DrillsAsked.of(call, stock, drills);
     PatternFile file = PatternSheet.read(files, call, placings);
     PatternQuestion question =
         Refusals.ask(() -> file.holeQuestion(PatternSheet.trials(call), PatternSheet.seed(call)));
-    Found found = find(file, question, call);
+    Found found = find(file, question, call, from);
     return Reply.of(found.chosen().isEmpty(), text(found, call.unit()), data(found));
   }
 
-  private Found find(PatternFile file, PatternQuestion question, Call call) {
-    boolean catalogue = call.on("--catalogue");
+  private Found find(PatternFile file, PatternQuestion question, Call call, DrillsAsked from) {
     double asked = PatternSheet.asked(call);
     PlayNeeded needed = patterns.needed(question);
-    HeldDrills held = new HeldDrills(stock, drills);
     double most = call.length("--most").map(Length::millimetres).orElse(2 * question.fastenerMm());
     List<Line> lines =
-        (catalogue ? drills.catalogue() : held.sizes())
-            .stream()
-                .filter(drill -> drill.diameter().millimetres() > question.fastenerMm())
-                .filter(drill -> drill.diameter().millimetres() <= most)
-                .map(drill -> line(question, needed, drill, held))
-                .toList();
+        from.sizes().stream()
+            .filter(drill -> drill.diameter().millimetres() > question.fastenerMm())
+            .filter(drill -> drill.diameter().millimetres() <= most)
+            .map(drill -> line(question, needed, drill, from.held()))
+            .toList();
     Optional<Line> chosen =
         lines.stream().filter(line -> line.chance().value() >= asked).findFirst();
     return new Found(
@@ -122,7 +116,7 @@ public final class PatternDrill implements Command {
         question,
         asked,
         question.holeForPlayMm(needed.playFor(asked)),
-        !catalogue,
+        from.from(),
         chosen,
         near(lines, chosen));
   }
@@ -141,7 +135,6 @@ public final class PatternDrill implements Command {
   }
 
   private static String text(Found found, LengthUnit unit) {
-    String from = found.held() ? "held" : "in the catalogue";
     List<String> text = new ArrayList<>();
     text.add(
         found.file().name()
@@ -149,7 +142,7 @@ public final class PatternDrill implements Command {
             + found
                 .chosen()
                 .map(line -> "drill " + line.drill().name() + " in every plain hole")
-                .orElse("no drill " + from + " reaches it")
+                .orElse("no drill reaches it, of " + found.from().words())
             + ", "
             + PatternSheet.percent(found.asked())
             + " asked");
@@ -191,21 +184,23 @@ public final class PatternDrill implements Command {
   }
 
   private static Map<String, Object> data(Found found) {
-    return Data.of(
-        "pattern", found.file().name(),
-        "holes", found.question().pattern().centres().size(),
-        "fastener", found.file().fastener(),
-        "fastenerDiameterMm", Data.mm(found.question().fastenerMm()),
-        "joining", found.question().fixed() ? "fixed" : "floating",
-        "chanceAsked", Data.rounded(found.asked(), 6),
-        "holeNeededDiameterMm", Data.mm(found.neededMm()),
-        "from", found.held() ? "held" : "catalogue",
-        "chosen", found.chosen().map(PatternDrill::data),
-        "drills", found.lines().stream().map(PatternDrill::data).toList(),
-        "placing",
-            List.of(
-                found.question().upper().placing().means(),
-                found.question().lower().placing().means()));
+    Map<String, Object> data =
+        Data.of(
+            "pattern", found.file().name(),
+            "holes", found.question().pattern().centres().size(),
+            "fastener", found.file().fastener(),
+            "fastenerDiameterMm", Data.mm(found.question().fastenerMm()),
+            "joining", found.question().fixed() ? "fixed" : "floating",
+            "chanceAsked", Data.rounded(found.asked(), 6),
+            "holeNeededDiameterMm", Data.mm(found.neededMm()),
+            "chosen", found.chosen().map(PatternDrill::data),
+            "drills", found.lines().stream().map(PatternDrill::data).toList(),
+            "placing",
+                List.of(
+                    found.question().upper().placing().means(),
+                    found.question().lower().placing().means()));
+    data.putAll(found.from().data());
+    return data;
   }
 
   private static Object data(Line line) {

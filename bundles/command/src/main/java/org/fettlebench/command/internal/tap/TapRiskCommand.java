@@ -2,6 +2,7 @@ package org.fettlebench.command.internal.tap;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fettlebench.club.Stock;
@@ -11,7 +12,7 @@ import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Commands;
-import org.fettlebench.command.internal.hole.HeldDrills;
+import org.fettlebench.command.internal.hole.DrillsAsked;
 import org.fettlebench.command.internal.hole.WorkWords;
 import org.fettlebench.command.internal.thread.ThreadWords;
 import org.fettlebench.measure.Length;
@@ -37,19 +38,20 @@ import org.osgi.service.component.annotations.Reference;
 @Component(service = Command.class, property = Commands.WORDS + "=tap risk")
 public final class TapRiskCommand implements Command {
   private static final Usage USAGE =
-      Usage.of(
-              "tap risk",
-              "Compares the torque that tapping takes with what breaks the tap.",
-              "tap risk 2 BA --material \"mild steel\" --depth \"8 mm\" --drill 5/32")
-          .needsMany("THREAD", "such as 2 BA, M6, 1/4 x 40 ME")
-          .option(WorkWords.OPTION, "NAME", "what is tapped, such as brass, EN1A, cast iron")
-          .option("--depth", "LENGTH", "thread in the metal; its thickness with --through")
-          .flag("--through", "the hole goes right through; blind if not said")
-          .option("--drill", "DRILL", "the hole's drill; the one for the material's usual per cent")
-          .option("--percent", "P", "or the per cent of thread, above 0 to 100")
-          .option("--tap", "SORT", "taper, second, bottoming, spiral-flute, spiral-point")
-          .option("--flutes", "N", "of the tap, 2 to 6; as usual at the size if not said")
-          .flag("--catalogue", "propose any drill, not only those in their place");
+      DrillsAsked.flags(
+          Usage.of(
+                  "tap risk",
+                  "Compares the torque that tapping takes with what breaks the tap.",
+                  "tap risk 2 BA --material \"mild steel\" --depth \"8 mm\" --drill 5/32")
+              .needsMany("THREAD", "such as 2 BA, M6, 1/4 x 40 ME")
+              .option(WorkWords.OPTION, "NAME", "what is tapped, such as brass, EN1A, cast iron")
+              .option("--depth", "LENGTH", "thread in the metal; its thickness with --through")
+              .flag("--through", "the hole goes right through; blind if not said")
+              .option(
+                  "--drill", "DRILL", "the hole's drill; the one for the material's usual per cent")
+              .option("--percent", "P", "or the per cent of thread, above 0 to 100")
+              .option("--tap", "SORT", "taper, second, bottoming, spiral-flute, spiral-point")
+              .option("--flutes", "N", "of the tap, 2 to 6; as usual at the size if not said"));
 
   private final Threads threads;
   private final Drills drills;
@@ -89,14 +91,16 @@ public final class TapRiskCommand implements Command {
 
   private Reply answer(Call call, ScrewThread thread) {
     WorkMaterial material = WorkWords.needed(materials, call);
-    List<DrillSize> from =
-        call.on("--catalogue") ? drills.catalogue() : new HeldDrills(stock, drills).sizes();
+    DrillsAsked asked = DrillsAsked.of(call, stock, drills);
+    List<DrillSize> from = asked.sizes();
     try {
       TapHole hole = new TapHoleWords(drills, chooser).read(call, thread, material, from);
       TapRisk risk = risks.of(job(call, thread, material, hole), from);
       boolean wanting = risk.verdict() != TapVerdict.BELOW;
       TapRiskText text = new TapRiskText(risk, hole, call.option("--tap").isPresent(), call.unit());
-      return Reply.of(wanting, text.text(), TapRiskData.of(risk, hole));
+      Map<String, Object> data = TapRiskData.of(risk, hole);
+      data.putAll(asked.from().data());
+      return Reply.of(wanting, text.text(), data);
     } catch (MeasureException refused) {
       throw new CommandException(refused.getMessage(), refused);
     }

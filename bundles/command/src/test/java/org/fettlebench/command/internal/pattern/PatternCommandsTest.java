@@ -58,9 +58,10 @@ class PatternCommandsTest {
 
   @Test
   void nothingHeldIsSaidPlainly() {
-    Answer answer = session.type("pattern", "drill", COVER, "--trials", "500");
+    Answer answer = session.type("pattern", "drill", COVER, "--held", "--trials", "500");
     assertEquals(1, answer.status());
-    assertTrue(answer.out().contains("no drill held reaches it"), answer.out());
+    assertTrue(
+        answer.out().contains("no drill reaches it, of drills in their place"), answer.out());
     assertTrue(answer.out().contains("spot one part through the other"), answer.out());
   }
 
