@@ -18,11 +18,15 @@ import org.fettlebench.measure.Point;
 final class BestCentre {
   private static final int MOST_CLIMBS = 40;
 
+  /** One does for straight sides; at corners and arcs each goes on from the last. */
+  private static final int MOST_SLIDES = 20;
+
   private final Room room;
   private final Box box;
   private final Point intended;
   private final List<Spot> tops = new ArrayList<>();
   private final Set<Set<Feature>> climbed = new HashSet<>();
+  private int squaresTried;
 
   /** A centre and its room. */
   record Spot(double x, double y, double roomMm) {
@@ -48,7 +52,9 @@ final class BestCentre {
     this.intended = intended;
   }
 
-  /** Returns the best centre; of equally good ones the nearest found to the intended. */
+  /**
+   * Returns the best centre; along a slot, where many are as good, the one nearest to the intended.
+   */
   Spot find() {
     climb(spot(intended.xMm(), intended.yMm()));
     PriorityQueue<Square> queue =
@@ -57,6 +63,7 @@ final class BestCentre {
     double least = box.longest() * Tolerances.COARSE;
     while (!queue.isEmpty() && queue.peek().bound() > best().roomMm() + Tolerances.SAME_MM) {
       Square square = queue.poll();
+      squaresTried++;
       if (boundBetween(square) <= best().roomMm() + Tolerances.SAME_MM) {
         continue;
       }
@@ -67,7 +74,37 @@ final class BestCentre {
         split(square, queue);
       }
     }
-    return best();
+    return slidden(best());
+  }
+
+  /** Slides a top towards the intended centre as far as it loses no room. */
+  private Spot slidden(Spot top) {
+    Spot here = top;
+    for (int i = 0; i < MOST_SLIDES; i++) {
+      Steps.Step step =
+          Steps.approach(
+              room.touches(here.x(), here.y()),
+              intended.xMm() - here.x(),
+              intended.yMm() - here.y(),
+              top.roomMm());
+      Spot there = spot(here.x() + step.dx(), here.y() + step.dy());
+      boolean closer = there.point().distanceMm(intended) < here.point().distanceMm(intended);
+      if (!(closer && there.roomMm() > top.roomMm() - Tolerances.SAME_MM)) {
+        break;
+      }
+      here = there;
+    }
+    return new Spot(here.x(), here.y(), top.roomMm());
+  }
+
+  /** Returns how many squares the search looked into: what it costs. */
+  int squaresTried() {
+    return squaresTried;
+  }
+
+  /** Returns how often it went uphill. */
+  int climbs() {
+    return tops.size();
   }
 
   /**

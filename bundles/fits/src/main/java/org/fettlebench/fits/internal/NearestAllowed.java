@@ -20,6 +20,7 @@ final class NearestAllowed {
   private final Point failing;
   private Point nearest;
   private double nearestMm;
+  private int squaresTried;
 
   private record Square(double x, double y, double half, double fromMm, Room room) {}
 
@@ -49,6 +50,7 @@ final class NearestAllowed {
     int led = 0;
     while (!queue.isEmpty() && queue.peek().fromMm() < nearestMm && led < MOST_LED) {
       Square square = queue.poll();
+      squaresTried++;
       double lack = square.room().at(square.x(), square.y());
       if (lack < -square.half() * DIAGONAL) {
         continue;
@@ -62,6 +64,11 @@ final class NearestAllowed {
       }
     }
     return nearest;
+  }
+
+  /** Returns how many squares the search looked into: what it costs. */
+  int squaresTried() {
+    return squaresTried;
   }
 
   private void split(Square square, PriorityQueue<Square> queue) {
@@ -104,7 +111,7 @@ final class NearestAllowed {
       }
       List<Touch> touches = close.touches(here.xMm(), here.yMm());
       Steps.Step step =
-          Steps.approach(touches, failing.xMm() - here.xMm(), failing.yMm() - here.yMm());
+          Steps.approach(touches, failing.xMm() - here.xMm(), failing.yMm() - here.yMm(), 0);
       here = here.moved(step.dx(), step.dy());
       if (!(step.length() > Tolerances.SAME_MM / 10)) {
         break;

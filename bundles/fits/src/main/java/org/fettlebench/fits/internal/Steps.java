@@ -29,6 +29,9 @@ final class Steps {
   private final double targetX;
   private final double targetY;
 
+  /** Room that a shift towards a target must leave. */
+  private final double leaving;
+
   // Bounds a dx + b dy - s room + c >= 0.
   private final double[] a = new double[MOST_ROUNDS + 5];
   private final double[] b = new double[MOST_ROUNDS + 5];
@@ -41,11 +44,20 @@ final class Steps {
   private double room;
   private boolean found;
 
-  private Steps(List<Touch> touches, boolean raising, double targetX, double targetY) {
+  private Steps(List<Touch> touches) {
     this.touches = touches;
-    this.raising = raising;
+    this.raising = true;
+    this.targetX = 0;
+    this.targetY = 0;
+    this.leaving = 0;
+  }
+
+  private Steps(List<Touch> touches, double targetX, double targetY, double leaving) {
+    this.touches = touches;
+    this.raising = false;
     this.targetX = targetX;
     this.targetY = targetY;
+    this.leaving = leaving;
   }
 
   /**
@@ -55,7 +67,7 @@ final class Steps {
    * @param mostMm how far the shift may go along x and along y
    */
   static Step raise(List<Touch> touches, double mostMm) {
-    Steps steps = new Steps(touches, true, 0, 0);
+    Steps steps = new Steps(touches);
     steps.box(mostMm);
     Touch least = Room.least(touches);
     steps.add(least.riseX(), least.riseY(), least.roomMm());
@@ -64,14 +76,15 @@ final class Steps {
   }
 
   /**
-   * Returns the shift to the point nearest to a target at which no feature fails.
+   * Returns the shift to the point nearest to a target at which every feature leaves some room.
    *
    * @param touches how all features stand at the centre
    * @param targetDx the target, as a shift from the centre
    * @param targetDy the target, as a shift from the centre
+   * @param leavingMm how much room; 0 where none may fail
    */
-  static Step approach(List<Touch> touches, double targetDx, double targetDy) {
-    Steps steps = new Steps(touches, false, targetDx, targetDy);
+  static Step approach(List<Touch> touches, double targetDx, double targetDy, double leavingMm) {
+    Steps steps = new Steps(touches, targetDx, targetDy, leavingMm);
     steps.dx = targetDx;
     steps.dy = targetDy;
     steps.found = true;
@@ -91,7 +104,7 @@ final class Steps {
     a[count] = riseX;
     b[count] = riseY;
     s[count] = raising ? 1 : 0;
-    c[count] = roomMm;
+    c[count] = roomMm - leaving;
     count++;
   }
 
@@ -120,7 +133,7 @@ final class Steps {
       if (touch.hollow()) {
         value = Math.min(value, touch.shifted(dx, dy).roomMm());
       }
-      value -= raising ? room : 0;
+      value -= raising ? room : leaving;
       if (value < least) {
         least = value;
         worst = touch;
@@ -140,7 +153,7 @@ final class Steps {
 
   private boolean addNew(double riseX, double riseY, double roomMm) {
     for (int i = 0; i < count; i++) {
-      if (a[i] == riseX && b[i] == riseY && c[i] == roomMm) {
+      if (a[i] == riseX && b[i] == riseY && c[i] == roomMm - leaving) {
         return false;
       }
     }

@@ -99,12 +99,12 @@ class StepsTest {
   }
 
   /** The plane where no edge fails, cut out of a large square by the library. */
-  private static Geometry allowed(List<Touch> touches) {
+  private static Geometry allowed(List<Touch> touches, double leaving) {
     Geometry allowed = GEOMETRY.toGeometry(new Envelope(-FAR, FAR, -FAR, FAR));
     for (Touch touch : touches) {
-      // The half plane where the room is less than nothing, as a long wide rectangle.
-      double x = -touch.roomMm() * touch.riseX();
-      double y = -touch.roomMm() * touch.riseY();
+      // The half plane where less room is left, as a long wide rectangle.
+      double x = (leaving - touch.roomMm()) * touch.riseX();
+      double y = (leaving - touch.roomMm()) * touch.riseY();
       double alongX = -3 * FAR * touch.riseY();
       double alongY = 3 * FAR * touch.riseX();
       double backX = -6 * FAR * touch.riseX();
@@ -128,12 +128,13 @@ class StepsTest {
     List<Touch> touches = around(random, 3 + seed % 9, 1.5);
     double targetX = 24 * random.nextDouble() - 12;
     double targetY = 24 * random.nextDouble() - 12;
+    double leaving = seed % 2 == 0 ? 0 : 0.4;
 
-    Steps.Step step = Steps.approach(touches, targetX, targetY);
+    Steps.Step step = Steps.approach(touches, targetX, targetY, leaving);
 
     Coordinate nearest =
         DistanceOp.nearestPoints(
-            allowed(touches), GEOMETRY.createPoint(new Coordinate(targetX, targetY)))[0];
+            allowed(touches, leaving), GEOMETRY.createPoint(new Coordinate(targetX, targetY)))[0];
     assertEquals(nearest.x, step.dx(), 1e-6);
     assertEquals(nearest.y, step.dy(), 1e-6);
     assertEquals(Math.hypot(step.dx(), step.dy()), step.length(), 1e-12);
@@ -141,7 +142,7 @@ class StepsTest {
 
   @Test
   void atAnAllowedTargetNothingIsGivenUp() {
-    Steps.Step step = Steps.approach(around(new Random(1), 7, 0.5), 0.3, -0.2);
+    Steps.Step step = Steps.approach(around(new Random(1), 7, 0.5), 0.3, -0.2, 0);
 
     assertEquals(0.3, step.dx());
     assertEquals(-0.2, step.dy());
@@ -164,7 +165,7 @@ class StepsTest {
   void whereNothingIsAllowedThereIsNoPlaceToApproach() {
     List<Touch> narrow = List.of(edge(0, 1, 3), edge(Math.PI, 1, 3));
 
-    assertEquals(Double.NEGATIVE_INFINITY, Steps.approach(narrow, 5, 0).roomMm());
-    assertEquals(0, Steps.approach(narrow, 5, 0).length());
+    assertEquals(Double.NEGATIVE_INFINITY, Steps.approach(narrow, 5, 0, 0).roomMm());
+    assertEquals(0, Steps.approach(narrow, 5, 0, 0).length());
   }
 }
