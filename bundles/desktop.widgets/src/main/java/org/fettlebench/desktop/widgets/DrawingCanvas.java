@@ -130,7 +130,9 @@ public final class DrawingCanvas extends Canvas {
   }
 
   private DrawingView view(GC gc, Drawing shown, Point size) {
-    return held.orElseGet(() -> renderer().fit(gc, shown, size.x, size.y));
+    // The scale bar stands below the drawing and not across its dimensions.
+    int height = Math.max(size.y * 3 / 4, size.y - renderer().barHeight());
+    return held.orElseGet(() -> renderer().fit(gc, shown, size.x, height));
   }
 
   /** Fonts are kept from one painting to the next: a drawing that is dragged is painted often. */

@@ -53,6 +53,11 @@ public final class GcRenderer implements AutoCloseable {
     new ScaleBar(sheet).draw(gc, view, height, unitWords, unitMm);
   }
 
+  /** Returns how high the strip is in which a scale bar stands, pixels. */
+  int barHeight() {
+    return (int) Math.ceil(sheet.paper(ScaleBar.STRIP_MM));
+  }
+
   /**
    * Returns the view that shows a whole drawing, with its dimensions and words, as large as a
    * surface allows.

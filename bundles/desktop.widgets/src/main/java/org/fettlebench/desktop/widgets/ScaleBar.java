@@ -10,6 +10,9 @@ final class ScaleBar {
   /** The bar is as long as a round figure allows up to this much paper. */
   private static final double LONGEST_MM = 28;
 
+  /** Height of the strip that the bar and its words take, paper. */
+  static final double STRIP_MM = 5;
+
   private final DrawingSheet sheet;
 
   ScaleBar(DrawingSheet sheet) {

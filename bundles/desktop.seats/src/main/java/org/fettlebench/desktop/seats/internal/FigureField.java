@@ -54,7 +54,9 @@ final class FigureField extends Composite {
   /** Shows the unit alone beside the field; the other unit when the pointer rests on it. */
   FigureField brief() {
     brief = true;
-    Layouts.characters(text, 7);
+    Layouts.characters(text, 6);
+    // The unit alone is short and is not to be broken.
+    other.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
     tell(shown);
     return this;
   }

@@ -24,6 +24,8 @@ final class Form {
   private static final int NAME_PIXELS = 92;
   private static final int SHORT_NAME_PIXELS = 78;
 
+  private static final double LARGE = 1.3;
+
   /** Pixels between lines. */
   private static final int GAP = 3;
 
@@ -41,10 +43,15 @@ final class Form {
   Form(Composite body, Desk desk, int pairs) {
     this.desk = desk;
     this.body = body;
-    this.pairs = pairs;
-    GridLayout grid = Layouts.grid(2 * pairs, 0);
+    this.pairs = large(desk) ? 1 : pairs;
+    GridLayout grid = Layouts.grid(2 * this.pairs, 0);
     grid.verticalSpacing = GAP;
     body.setLayout(grid);
+  }
+
+  /** Returns whether letters are so large that two fields beside each other would be cut. */
+  static boolean large(Desk desk) {
+    return desk.look().scale() > LARGE;
   }
 
   /** Makes a section whose heading takes little room, so that the next one is in sight. */

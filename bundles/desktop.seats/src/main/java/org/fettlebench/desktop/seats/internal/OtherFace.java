@@ -3,6 +3,7 @@ package org.fettlebench.desktop.seats.internal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatWords;
@@ -50,16 +51,20 @@ final class OtherFace {
         new MarkQuestion.Hole(
             answer.question().holeDiameterMm(),
             over.depthMm().orElseThrow(),
-            new ExpectedError(
-                book.method(sketch).orElseThrow().title(),
-                answer.question().expectedErrorMm(),
-                answer.question().errorMeans()),
+            marking(sketch, answer),
             over.lead(),
             leadMeans(over)),
         new MarkQuestion.Faces(upper, shape.underside().map(shape::outline).orElse(upper)),
         over.turn(),
         List.of(),
         Optional.of(answer.question()));
+  }
+
+  private ExpectedError marking(Sketch sketch, SeatAnswer answer) {
+    HoleMethod method = book.method(sketch).orElseThrow();
+    String share = SeatWords.percent(sketch.hole().confidence()) + " of holes; ";
+    return new ExpectedError(
+        method.title(), answer.question().expectedErrorMm(), share + method.standing());
   }
 
   private static String leadMeans(Practice.Over over) {

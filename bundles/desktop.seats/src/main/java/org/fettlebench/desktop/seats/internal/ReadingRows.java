@@ -81,7 +81,8 @@ final class ReadingRows extends Composite {
     }
     form.name("");
     Layouts.button(this, desk.look(), "One more reading", this::more)
-        .setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false, 3, 1));
+        .setLayoutData(
+            new GridData(SWT.LEFT, SWT.CENTER, false, false, Form.large(desk) ? 1 : 3, 1));
     requestLayout();
     ScrollPane.around(this).ifPresent(ScrollPane::fit);
   }

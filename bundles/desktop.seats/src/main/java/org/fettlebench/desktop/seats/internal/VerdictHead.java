@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
@@ -23,6 +25,9 @@ import org.fettlebench.fits.Verdict;
  * The answer above the drawing: word, allowance, chance, what governs. Its height never changes.
  */
 final class VerdictHead extends Composite {
+  /** Room for any verdict, so that the words beside it do not move. */
+  private static final int BADGE_PIXELS = 128;
+
   private final Desk desk;
   private final SeatBook book;
   private final VerdictBadge badge;
@@ -41,38 +46,44 @@ final class VerdictHead extends Composite {
     setLayout(grid);
     setBackground(parent.getBackground());
     Layouts.wide(this);
+    boolean large = Form.large(desk);
     badge = new VerdictBadge(this, desk.look()).large();
     GridData data = new GridData(SWT.LEFT, SWT.CENTER, false, false);
-    data.verticalSpan = 2;
-    data.widthHint = (int) (128 * desk.look().scale());
+    data.verticalSpan = large ? 1 : 2;
+    data.horizontalSpan = large ? 2 : 1;
+    data.widthHint = large ? SWT.DEFAULT : BADGE_PIXELS;
     badge.setLayoutData(data);
-    allowance = line(desk.look().strong());
     cures = Layouts.button(this, desk.look(), "Cures", toCures);
     cures.setToolTipText("What would make the head sit, beside the drawing");
-    GridData end = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
-    end.verticalSpan = 2;
+    GridData end = new GridData(SWT.RIGHT, SWT.CENTER, large, false);
+    end.verticalSpan = data.verticalSpan;
     cures.setLayoutData(end);
+    allowance = line(desk.look().strong(), large);
     allowance.addListener(SWT.Resize, event -> again.run());
-    chance = line(desk.look().text());
-    governs = line(desk.look().small());
-    ((GridData) governs.getLayoutData()).horizontalSpan = 3;
+    if (!large) {
+      cures.moveBelow(allowance);
+    }
+    chance = line(desk.look().text(), large);
+    governs = line(desk.look().small(), true);
     governs.setForeground(desk.look().faint());
   }
 
-  private Label line(org.eclipse.swt.graphics.Font font) {
+  private Label line(Font font, boolean across) {
     Label line = new Label(this, SWT.NONE);
     line.setFont(font);
     line.setForeground(desk.look().ink());
     line.setBackground(getBackground());
-    line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+    data.horizontalSpan = across ? 3 : 1;
+    data.widthHint = 40;
+    line.setLayoutData(data);
     return line;
   }
 
   void show(Sketch sketch, Reply reply) {
     again = () -> show(sketch, reply);
     Optional<SeatAnswer> answer = reply.answer();
-    // It keeps its room while it is not wanted, so that nothing moves.
-    cures.setVisible(answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());
+    cures(answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());
     if (answer.isEmpty()) {
       badge.show(
           reply.wrong() ? VerdictMark.STRUCK : VerdictMark.OPEN,
@@ -89,6 +100,21 @@ final class VerdictHead extends Composite {
     say(allowance, SeatWords.allowance(said, desk.unit()));
     say(chance, chance(sketch, said));
     say(governs, SeatWords.governs(said, desk.unit()));
+  }
+
+  /** While there is nothing to cure the lines have the button's room. */
+  private void cures(boolean wanted) {
+    boolean large = Form.large(desk);
+    if (((GridData) cures.getLayoutData()).exclude == wanted) {
+      span(badge, large && !wanted ? 3 : large ? 2 : 1);
+      span(allowance, large ? 3 : wanted ? 1 : 2);
+      span(chance, large ? 3 : wanted ? 1 : 2);
+      Form.present(cures, wanted);
+    }
+  }
+
+  private static void span(Control control, int columns) {
+    ((GridData) control.getLayoutData()).horizontalSpan = columns;
   }
 
   /** Says how many of a hundred holes so placed would do, and what is to be expected. */

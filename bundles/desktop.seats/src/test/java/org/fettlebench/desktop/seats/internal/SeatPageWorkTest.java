@@ -124,7 +124,7 @@ class SeatPageWorkTest {
         });
   }
 
-  /** Turned like a page of a book, what is 14 mm from the right edge is 14 mm from the left one. */
+  /** Turned like a page of a book, what is 6 mm from the left edge is 6 mm from the right one. */
   @Test
   void fromTheOtherFaceTheHandIsTheOtherAndTheThicknessIsAsked(@TempDir Path folder) {
     Windowed.run(
@@ -140,9 +140,9 @@ class SeatPageWorkTest {
           assertTrue(view.told().get(0).startsWith("Type above the drawing how thick"));
           view.views().depth().text().setText("12 mm");
           String told = view.told().get(0);
-          assertTrue(told.contains("14.00 mm (0.551 in) from the left-hand edge"), told);
+          assertTrue(told.contains("6.00 mm (0.236 in) from the right-hand edge"), told);
           assertTrue(told.contains("4.00 mm (0.157 in) from the near edge"), told);
-          assertFalse(told.contains("right-hand") || told.contains("far edge"), told);
+          assertFalse(told.contains("left-hand") || told.contains("far edge"), told);
           desk.picture(Windowed.folder().resolve("seats-other-face.png"));
           Path pdf = Windowed.folder().resolve("seats-other-face.pdf");
           view.deeds().card(pdf);
@@ -168,7 +168,7 @@ class SeatPageWorkTest {
                                                       org.fettlebench.holes.otherface.Turn
                                                           .ENDWAYS))))));
           told = view.told().get(0);
-          assertTrue(told.contains("14.00 mm (0.551 in) from the right-hand edge"), told);
+          assertTrue(told.contains("6.00 mm (0.236 in) from the left-hand edge"), told);
           assertTrue(told.contains("4.00 mm (0.157 in) from the far edge"), told);
         });
   }
