@@ -23,9 +23,9 @@ final class TappingColumns {
             .wide(11),
         Column.<Tapping>figures("As drilled", "%", 0, t -> optional(t.choice().percentAsDrilled()))
             .wide(14),
-        Column.<Tapping>words("Where", 23, t -> t.where().orElse("not held"))
+        Column.<Tapping>words("Where", 25, t -> t.where().orElse("not held"))
             .marked(t -> Optional.of(mark(t))),
-        Column.<Tapping>words("Mind", 22, t -> TappingWords.mind(t, desk.unit())).upTo(30));
+        Column.<Tapping>words("Mind", 20, t -> TappingWords.mind(t, desk.unit())).upTo(30));
   }
 
   private static VerdictMark mark(Tapping tapping) {

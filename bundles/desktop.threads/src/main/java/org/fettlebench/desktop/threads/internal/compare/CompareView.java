@@ -142,7 +142,7 @@ public final class CompareView {
     band.say(
         CrossingWords.answer(crossing, count),
         String.join(" ", CrossingWords.because(crossing, count, desk.unit())));
-    canvas.show(CrossingDrawing.of(crossing, count, desk.unit()));
+    canvas.show(CrossingDrawing.withDetail(crossing, count, desk.unit()));
     table.show(CrossingTable.of(crossing, count, desk.unit()));
   }
 

@@ -40,9 +40,9 @@ final class CrossList {
     return List.of(
         Column.<CrossPair>words("Thread", 13, pair -> pair.second().designation()),
         Column.<CrossPair>lengths("Larger", desk, p -> Optional.of(p.diameterDifference()))
-            .wide(12),
-        Column.<CrossPair>figures("\u00bd pitch after", "", 1, CrossList::half).wide(13),
-        Column.<CrossPair>words("What happens", 24, pair -> pair.kind().words()).upTo(50));
+            .wide(11),
+        Column.<CrossPair>figures("\u00bd pitch after", "", 1, CrossList::half).wide(12),
+        Column.<CrossPair>words("Then", 11, CrossingWords::inShort).upTo(16));
   }
 
   private static OptionalDouble half(CrossPair pair) {

@@ -53,7 +53,12 @@ public final class CrossingDrawing {
    * @param threads how many from the one that starts, 1 or more
    */
   public static Drawing of(Crossing crossing, int threads, LengthUnit unit) {
-    return new CrossingDrawing(crossing, threads, unit).drawn();
+    return new CrossingDrawing(crossing, threads, unit).drawn(false);
+  }
+
+  /** Returns the drawing with its end once more below it, larger, where that shows more. */
+  static Drawing withDetail(Crossing crossing, int threads, LengthUnit unit) {
+    return new CrossingDrawing(crossing, threads, unit).drawn(true);
   }
 
   /** Returns how deep the screw stands in the nut's metal over so many threads, on the radius. */
@@ -66,7 +71,7 @@ public final class CrossingDrawing {
     return crossing.finerMm() / STEPS_A_PITCH;
   }
 
-  private Drawing drawn() {
+  private Drawing drawn(boolean detailed) {
     double finer = crossing.finerMm();
     double low = lowest(screw) - 0.45 * finer;
     double high = Math.max(highest(screw), highest(nut)) + 0.45 * finer;
@@ -80,8 +85,19 @@ public final class CrossingDrawing {
     items.add(new Item.Path(LineKind.HIDDEN, nutLine, false));
     words(low, high);
     apart(high);
+    if (detailed) {
+      low = detail(low);
+    }
     return new Drawing(
         title(), items, new Drawing.Frame(-0.4 * finer, low, right + 0.4 * finer, high));
+  }
+
+  private double detail(double low) {
+    double finer = crossing.finerMm();
+    double last = threads * Math.min(screwPitch, nutPitch);
+    CrossingDetail detail =
+        new CrossingDetail(screw, nut, finer, Math.max(0, last - 1.15 * finer), right);
+    return detail.isLarger() ? detail.addTo(items, low, unit) : low;
   }
 
   private String title() {

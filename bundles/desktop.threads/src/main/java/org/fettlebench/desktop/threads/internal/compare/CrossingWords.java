@@ -7,6 +7,7 @@ import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
 import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.threads.identify.CrossPair;
 
 /** Says what happens when a screw goes into a nut of another thread. */
 public final class CrossingWords {
@@ -40,6 +41,15 @@ public final class CrossingWords {
       }
     }
     return Figures.show(pitches, 2) + (pitches < 1 ? " of a pitch" : " pitches");
+  }
+
+  /** Returns in few words what happens to a pair, for a column. */
+  public static String inShort(CrossPair pair) {
+    return switch (pair.kind()) {
+      case SAME -> "is the same";
+      case GOES_ON -> "holds badly";
+      case BINDS -> "binds";
+    };
   }
 
   /** Returns the answer in one sentence. */

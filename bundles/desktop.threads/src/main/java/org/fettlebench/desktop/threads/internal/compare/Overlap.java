@@ -59,6 +59,15 @@ final class Overlap {
     return deepest;
   }
 
+  /** Returns where along the axis the screw stands deepest in the nut's metal. */
+  double deepestAt(double fromMm, double toMm, double stepMm) {
+    double found = fromMm;
+    for (double x = fromMm; x <= toMm; x += stepMm) {
+      found = at(screw, x) - at(nut, x) > at(screw, found) - at(nut, found) ? x : found;
+    }
+    return found;
+  }
+
   /** Returns an outline's height at a place along the axis. */
   static double at(List<Point> outline, double x) {
     int low = 0;

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
+import org.fettlebench.threads.identify.UsualUncertainty;
 
 /** Three figures, each with its uncertainty, and which of the two was measured. */
 final class ReadingFields {
@@ -35,9 +36,9 @@ final class ReadingFields {
     screw = sex(sexes, "&screw");
     nut = sex(sexes, "n&ut or hole");
     screw.setSelection(true);
-    pair("diameter", 0, "4.68 mm", "0.02 mm usual");
-    pair("pitch or tpi", 2, "0.81 mm, 31 tpi", "1 % usual");
-    pair("hexagon", 4, "if there is one", "0.1 mm usual");
+    pair("diameter", 0, "4.68 mm", "0.02 mm");
+    pair("pitch or tpi", 2, "0.81 mm, 31 tpi", "1 %");
+    pair("hexagon", 4, "if there is one", "0.1 mm");
     word("wear");
     texts[6] = text("none", 14);
   }
@@ -62,6 +63,12 @@ final class ReadingFields {
     texts[at] = text(hint, 14);
     word("\u00b1");
     texts[at + 1] = text(usual, 12);
+    texts[at + 1].setToolTipText(
+        "Standard uncertainty; "
+            + usual
+            + " if nothing is typed ("
+            + UsualUncertainty.SOURCE.standing().words()
+            + ")");
   }
 
   private void word(String name) {

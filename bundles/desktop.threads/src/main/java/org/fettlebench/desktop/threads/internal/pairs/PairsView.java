@@ -101,7 +101,7 @@ public final class PairsView {
             .wide(12),
         Column.<CrossPair>figures("Pitch off", "%", 1, PairsView::pitchOff).wide(12),
         Column.<CrossPair>figures("\u00bd pitch after", "", 1, PairsView::half).wide(13),
-        Column.<CrossPair>words("What happens", 22, pair -> pair.kind().words()).upTo(48));
+        Column.<CrossPair>words("What happens", 18, CrossingWords::inShort).upTo(30));
   }
 
   private static OptionalDouble pitchOff(CrossPair pair) {

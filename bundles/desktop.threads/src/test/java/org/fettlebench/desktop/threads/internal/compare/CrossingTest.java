@@ -118,6 +118,37 @@ class CrossingTest {
             .anyMatch(i -> i instanceof Item.Dimension d && d.words().equals("0.098 mm")));
   }
 
+  @Test
+  void theEndStandsBelowOnceMoreAndLarger() {
+    Crossing crossing = crossing("2 BA", "10-32 UNF");
+    Drawing whole = CrossingDrawing.of(crossing, 6, LengthUnit.MILLIMETRE);
+    Drawing drawing = CrossingDrawing.withDetail(crossing, 6, LengthUnit.MILLIMETRE);
+    double deep = CrossingDrawing.deepestMm(crossing, 6);
+    assertTrue(drawing.frame().minYMm() < whole.frame().minYMm() - crossing.finerMm());
+    Item.Dimension across =
+        drawing.items().stream()
+            .filter(i -> i instanceof Item.Dimension d && d.words().equals("0.166 mm"))
+            .map(Item.Dimension.class::cast)
+            .findFirst()
+            .orElseThrow();
+    // The overlap as the table tells it, as many times larger as the words below say.
+    double factor = (across.to().yMm() - across.from().yMm()) / deep;
+    assertTrue(
+        drawing.items().stream()
+            .anyMatch(
+                i ->
+                    i instanceof Item.Label l
+                        && l.words()
+                            .equals(
+                                String.format(
+                                    java.util.Locale.ROOT, "A, %.1f times larger", factor))),
+        "factor " + factor);
+    assertEquals(
+        CrossingDrawing.of(crossing, 1, LengthUnit.MILLIMETRE).items().size(),
+        CrossingDrawing.withDetail(crossing, 1, LengthUnit.MILLIMETRE).items().size(),
+        "one thread is large enough as it is");
+  }
+
   private static double top(Drawing drawing, LineKind kind) {
     return drawing.items().stream()
         .flatMap(i -> i instanceof Item.Path path && path.line() == kind ? Stream.of(path) : null)
