@@ -2,8 +2,10 @@ package org.fettlebench.fits.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fettlebench.fits.Arc;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatAnswer.Region;
 import org.fettlebench.measure.Point;
 import org.locationtech.jts.geom.Coordinate;
@@ -11,6 +13,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** The region of allowed centres as polygons, arcs broken finely; figures do not come from here. */
@@ -26,6 +30,32 @@ final class AllowedCentres {
       ring[i] = new Coordinate(corner.xMm(), corner.yMm());
     }
     return GEOMETRY.createPolygon(ring);
+  }
+
+  /**
+   * Returns the polygon of an outline, its arcs as tangents rather than chords: shrunk, tangents
+   * stay tangents, so that even what little is left of a round flat is round.
+   */
+  private static Polygon polygon(Outline outline) {
+    List<Point> corners = new ArrayList<>();
+    for (Outline.Edge edge : outline.edges()) {
+      corners.add(edge.from());
+      edge.arc().ifPresent(arc -> corners.addAll(tangents(arc)));
+    }
+    return polygon(corners);
+  }
+
+  /** Returns where the tangents of an arc meet, at places so near that none is far off it. */
+  private static List<Point> tangents(Arc arc) {
+    double quarter = Math.PI / 2 / Tolerances.arcSegments(arc.radiusMm());
+    int count = (int) Math.ceil(Math.abs(arc.sweepRadians()) / quarter);
+    double reach = arc.radiusMm() / Math.cos(arc.sweepRadians() / count / 2);
+    Arc outer = new Arc(arc.centre(), reach, arc.fromRadians(), arc.sweepRadians());
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      corners.add(outer.at((i + 0.5) / count));
+    }
+    return corners;
   }
 
   /** Returns a line, or the point that both its ends are. */
@@ -44,15 +74,13 @@ final class AllowedCentres {
     List<Geometry> taken = new ArrayList<>();
     plan.obstacles().forEach(obstacle -> taken.add(obstacle.forbidden()));
     for (Outline cavity : seat.cavities()) {
-      taken.add(
-          polygon(cavity.points())
-              .buffer(plan.holeNeedMm(), Tolerances.arcSegments(plan.holeNeedMm())));
+      taken.add(grown(polygon(cavity), plan.holeNeedMm()));
     }
     return taken.isEmpty() ? allowed : allowed.difference(UnaryUnionOp.union(taken));
   }
 
   private static Geometry shrunk(Seat seat, Plan plan) {
-    Polygon outline = polygon(seat.outline().points());
+    Outline outline = seat.outline();
     Geometry allowed;
     if (plan.bearing().round()) {
       allowed = within(outline, Math.max(plan.bearing().radiusMm(), plan.holeNeedMm()));
@@ -60,14 +88,31 @@ final class AllowedCentres {
       allowed = within(outline, plan.holeNeedMm()).difference(touched(plan));
     }
     if (seat.underside().isPresent()) {
-      Geometry below = within(polygon(seat.underside().get().points()), plan.holeNeedMm());
+      Geometry below = within(seat.underside().get(), plan.holeNeedMm());
       allowed = allowed.intersection(below);
     }
     return allowed;
   }
 
-  private static Geometry within(Polygon outline, double needMm) {
-    return outline.buffer(-needMm, Tolerances.arcSegments(needMm));
+  private static Geometry within(Outline outline, double needMm) {
+    Geometry left = grown(polygon(outline), -needMm);
+    List<Geometry> exact =
+        BluntCorners.edges(outline, needMm).stream()
+            .map(edge -> grown(line(List.of(edge.from(), edge.to())), needMm))
+            .toList();
+    return exact.isEmpty() ? left : left.difference(UnaryUnionOp.union(exact));
+  }
+
+  /**
+   * Returns a geometry grown all round, or shrunk by a negative figure. The library would first
+   * leave out whatever strays less than a hundredth of that figure, which takes an arc's chords for
+   * one straight side; here only as much as a boundary may be off.
+   */
+  static Geometry grown(Geometry geometry, double byMm) {
+    double by = Math.abs(byMm);
+    BufferParameters how = new BufferParameters(Tolerances.arcSegments(by));
+    how.setSimplifyFactor(SeatAnswer.REGION_ERROR_MM / Math.max(by, SeatAnswer.REGION_ERROR_MM));
+    return BufferOp.bufferOp(geometry, byMm, how);
   }
 
   private static Geometry touched(Plan plan) {

@@ -94,6 +94,6 @@ final class Bar implements Side {
 
   @Override
   public Geometry forbidden() {
-    return AllowedCentres.line(line).buffer(needMm, Tolerances.arcSegments(needMm));
+    return AllowedCentres.grown(AllowedCentres.line(line), needMm);
   }
 }

@@ -155,6 +155,6 @@ final class Bow implements Side {
 
   @Override
   public Geometry forbidden() {
-    return AllowedCentres.line(line).buffer(needMm, Tolerances.arcSegments(needMm));
+    return AllowedCentres.grown(AllowedCentres.line(line), needMm);
   }
 }

@@ -64,7 +64,7 @@ final class Hull implements Feature {
 
   @Override
   public Geometry forbidden() {
-    return AllowedCentres.polygon(corners).buffer(extraMm, Tolerances.arcSegments(extraMm));
+    return AllowedCentres.grown(AllowedCentres.polygon(corners), extraMm);
   }
 
   @Override

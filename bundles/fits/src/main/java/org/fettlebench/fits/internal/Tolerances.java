@@ -1,6 +1,6 @@
 package org.fettlebench.fits.internal;
 
-import org.fettlebench.fits.Outline;
+import org.fettlebench.fits.SeatAnswer;
 
 /** All tolerances and limits of the seat check, each with its reason. */
 final class Tolerances {
@@ -22,17 +22,17 @@ final class Tolerances {
   /** A quarter looks round from here on, and is fine enough for any model from there on. */
   private static final int LEAST_SEGMENTS = 8;
 
-  private static final int MOST_SEGMENTS = 128;
+  private static final int MOST_SEGMENTS = 512;
 
   private Tolerances() {}
 
   /**
-   * Returns into how many chords a quarter of an arc of the allowed region is broken, so that none
-   * is farther from its arc than those of an outline are: a chance over the region is then moved by
-   * less than 0.1 per cent for errors of 0.1 mm and more. Figures do not come from these.
+   * Returns into how many chords or tangents a quarter of an arc of the allowed region is broken,
+   * so that none is farther from its arc than {@link SeatAnswer#REGION_ERROR_MM} says. Figures do
+   * not come from these.
    */
   static int arcSegments(double radiusMm) {
-    double share = Outline.CHORD_ERROR_MM / Math.max(radiusMm, Outline.CHORD_ERROR_MM);
+    double share = SeatAnswer.REGION_ERROR_MM / Math.max(radiusMm, SeatAnswer.REGION_ERROR_MM);
     double half = Math.acos(1 - share);
     return (int) Math.min(MOST_SEGMENTS, Math.max(LEAST_SEGMENTS, Math.ceil(Math.PI / 4 / half)));
   }

@@ -98,7 +98,7 @@ final class ChanceTexts {
     private String neglected() {
       double most =
           all.stream().mapToDouble(each -> each.atIntended().standardError()).max().orElse(0);
-      return Data.rounded(100 * most, 4).toPlainString() + " %";
+      return String.format(Locale.ROOT, "%.2g %%", 100 * most);
     }
 
     private String conclusion() {

@@ -17,16 +17,18 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Chances.class)
 public final class ChanceService implements Chances {
   /**
-   * What is neglected by breaking the region's arcs into chords, which are within 0.0005 mm of
-   * them; the integration itself is finer ({@link PositionLaw} says how fine).
+   * The most that a chance can change with a shift of the whole boundary, in sigmas: of a circle as
+   * wide as the density is steepest, r exp(-r r / 2) at r = 1.
    */
-  private static final double NEGLECTED = 5e-4;
+  private static final double STEEPEST = Math.exp(-0.5);
 
   private final SimulationService simulations = new SimulationService();
 
   @Override
   public Chance within(List<SeatAnswer.Region> allowed, Point aimed, PositionLaw law) {
-    double neglected = allowed.isEmpty() ? 0 : NEGLECTED;
+    // Arcs are broken a little; the integration itself is finer (PositionLaw says how fine).
+    double shifts = SeatAnswer.REGION_ERROR_MM / law.sigmaPerAxisMm();
+    double neglected = allowed.isEmpty() ? 0 : Math.min(1, STEEPEST * shifts);
     return new Chance(law.chanceWithin(allowed, aimed), neglected, 0);
   }
 
