@@ -320,4 +320,35 @@ class PublishedInchHeadsTest {
                   "opening_max_in", 1.01 * size + 0.005, 0.0021, "rounded either way; 5/16 in two");
             });
   }
+
+  /**
+   * The rule and its two examples agree with one another and with the 3/8 in hexagon nut of #10.
+   */
+  @Test
+  void rulesOfSpannerOpenings() {
+    table("wrench-opening-rules.csv")
+        .apart("words", "note")
+        .holdEach(
+            row -> {
+              String formula = row.cell("formula");
+              switch (row.cell("rule")) {
+                case "minimum wrench opening (inch)" ->
+                    row.that("rule", () -> formula.equals("1.005 W + 0.001"), "is another");
+                case "tolerance on wrench opening (inch)" ->
+                    row.that("rule", () -> formula.startsWith("(0.005 W + 0.004)"), "is another");
+                case "3/8 wrench example" ->
+                    row.that("rule", () -> opens(formula, 0.375), "is not by the rule");
+                default -> row.that("rule", () -> opens(formula, 1.5), "is not by the rule");
+              }
+            });
+    assertEquals(0.375, ListedHead.of("machine-nut", "UNC", "#10").flats(), 5e-4);
+  }
+
+  /** {@code opening 0.378 to 0.384}, to half a unit of the last digit. */
+  private static boolean opens(String example, double size) {
+    String[] words = example.split("[ ,]+");
+    double least = 1.005 * size + 0.001;
+    return Math.abs(Double.parseDouble(words[1]) - least) <= 5.1e-4
+        && Math.abs(Double.parseDouble(words[3]) - (least + 0.005 * size + 0.004)) <= 5.1e-4;
+  }
 }
