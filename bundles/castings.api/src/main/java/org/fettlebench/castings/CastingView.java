@@ -51,6 +51,16 @@ public enum CastingView {
         : both;
   }
 
+  /**
+   * Returns whether this is a view in which a feature has its name and figure: a flat face seen
+   * from its edge, a round one from its end.
+   */
+  public boolean names(Feature feature) {
+    return feature instanceof FlatFace flat
+        ? flat.towards().axis() != along()
+        : ((RoundFace) feature).along() == along();
+  }
+
   /** Returns the words for it. */
   public String words() {
     return words;

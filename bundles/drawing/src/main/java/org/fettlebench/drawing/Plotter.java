@@ -66,9 +66,18 @@ public final class Plotter {
    * allows, so that it can be measured with a rule.
    */
   public static Plotter standardScale(Drawing drawing, double widthMm, double heightMm) {
+    return standardScale(drawing, widthMm, heightMm, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Returns the same at a scale no larger than one asked, so that views beside each other do not
+   * seem to be of parts of different sizes.
+   */
+  public static Plotter standardScale(
+      Drawing drawing, double widthMm, double heightMm, double largest) {
     Sheet most = fitted(drawing, widthMm, heightMm, Lettering.USUAL);
     for (double scale : SCALES) {
-      if (scale <= most.scale()) {
+      if (scale <= most.scale() && scale <= largest) {
         return new Plotter(drawing, most.at(drawing.frame(), scale), Lettering.USUAL);
       }
     }

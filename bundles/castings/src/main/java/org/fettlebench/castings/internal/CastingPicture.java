@@ -3,7 +3,9 @@ package org.fettlebench.castings.internal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.fettlebench.castings.CastingView;
+import org.fettlebench.castings.Feature;
 import org.fettlebench.castings.FlatFace;
 import org.fettlebench.castings.Placing;
 import org.fettlebench.castings.PlacingWords;
@@ -18,7 +20,7 @@ import org.fettlebench.measure.Point;
 
 /** One view of a placed casting in the making, to scale in the rough frame. */
 final class CastingPicture {
-  private static final double MARGIN_SHARE = 0.06;
+  private static final double MARGIN_SHARE = 0.02;
 
   private final Placing placing;
   private final CastingView view;
@@ -30,11 +32,12 @@ final class CastingPicture {
     this.unit = unit;
   }
 
-  Drawing draw() {
+  Drawing draw(Set<Feature> named) {
     PlacedPart part = new PlacedPart(placing, view);
     BodyPicture body = new BodyPicture(placing, part, view);
-    FlatPicture flats = new FlatPicture(part, view, unit);
-    RoundPicture rounds = new RoundPicture(part, view, unit, new LeaderSlots(placing, part, view));
+    FlatPicture flats = new FlatPicture(part, view, unit, named);
+    RoundPicture rounds =
+        new RoundPicture(part, view, unit, new LeaderSlots(placing, part, view, named));
     for (Placing.Coming one : placing.features()) {
       if (one.feature() instanceof FlatFace face && face.towards().axis() != view.along()) {
         flats.draw(one, face);

@@ -3,8 +3,10 @@ package org.fettlebench.castings.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fettlebench.castings.Axis;
 import org.fettlebench.castings.CastingView;
+import org.fettlebench.castings.Feature;
 import org.fettlebench.castings.FlatFace;
 import org.fettlebench.castings.Placing;
 import org.fettlebench.castings.Spot;
@@ -29,12 +31,14 @@ final class FlatPicture {
   private final PlacedPart part;
   private final CastingView view;
   private final LengthUnit unit;
+  private final Set<Feature> named;
   private final List<Item> areas = new ArrayList<>();
   private final List<Item> lines = new ArrayList<>();
   private final List<Point> reached = new ArrayList<>();
   private int inner;
 
-  FlatPicture(PlacedPart part, CastingView view, LengthUnit unit) {
+  FlatPicture(PlacedPart part, CastingView view, LengthUnit unit, Set<Feature> named) {
+    this.named = named;
     this.part = part;
     this.view = view;
     this.unit = unit;
@@ -86,6 +90,15 @@ final class FlatPicture {
       }
     }
     inner += outer ? 0 : 1;
+    reached.addAll(roughLine);
+    if (named.contains(face)) {
+      name(one, face, outer, stretch, skin);
+    }
+  }
+
+  private void name(
+      Placing.Coming one, FlatFace face, boolean outer, Stretch stretch, SkinLine skin) {
+    Axis line = face.towards().axis() == view.across() ? view.up() : view.across();
     FaceLabel label = new FaceLabel(part, face, line);
     double place = outer ? label.clearOfSpots(stretch.low(), stretch.high()) : aside(stretch);
     double out =
@@ -96,7 +109,6 @@ final class FlatPicture {
             CastingPicture.off(one, unit),
             view,
             one.governs()));
-    reached.addAll(roughLine);
   }
 
   private static double sign(FlatFace face, double place) {

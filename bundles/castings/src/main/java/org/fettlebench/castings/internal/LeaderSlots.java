@@ -2,9 +2,12 @@ package org.fettlebench.castings.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.fettlebench.castings.CastingView;
+import org.fettlebench.castings.Feature;
 import org.fettlebench.castings.FlatFace;
 import org.fettlebench.castings.Placing;
+import org.fettlebench.castings.RoundFace;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
 import org.fettlebench.measure.Point;
@@ -19,10 +22,12 @@ final class LeaderSlots {
   private final PlacedPart part;
   private final CastingView view;
   private final List<Slot> slots = new ArrayList<>();
+  private final Set<Feature> named;
   private int taken;
 
-  LeaderSlots(Placing placing, PlacedPart part, CastingView view) {
+  LeaderSlots(Placing placing, PlacedPart part, CastingView view, Set<Feature> named) {
     this.part = part;
+    this.named = named;
     this.view = view;
     boolean left = faced(placing, -1);
     boolean right = faced(placing, 1);
@@ -39,17 +44,26 @@ final class LeaderSlots {
     }
   }
 
+  /** Returns whether the words of a face stand at a side. */
   private boolean faced(Placing placing, int sign) {
     return placing.casting().features().stream()
         .anyMatch(
             one ->
-                one instanceof FlatFace face
+                named.contains(one)
+                    && one instanceof FlatFace face
                     && face.towards().axis() == view.across()
                     && face.towards().sign() == sign);
   }
 
-  /** Returns the words of a circle in the next free place, and the leader to it. */
-  List<Item> label(Point centre, double radiusMm, String words, boolean strong) {
+  /**
+   * Returns the words of a round one in the next free place, and the leader to its circle; nothing
+   * when it is not to be named.
+   */
+  List<Item> label(RoundFace round, Point centre, String words, boolean strong) {
+    if (!named.contains(round)) {
+      return List.of();
+    }
+    double radiusMm = round.finishedDiameterMm() / 2;
     Slot slot = slots.get(taken++ % slots.size());
     double high = part.low(view.up()) + slot.share() * part.size(view.up());
     double out = OUTSIDE_SHARE * part.size(view.across());

@@ -2,8 +2,12 @@ package org.fettlebench.castings.internal;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.optim.MaxIter;
 import org.apache.commons.math3.optim.PointValuePair;
@@ -13,6 +17,7 @@ import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
 import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
 import org.apache.commons.math3.optim.linear.Relationship;
 import org.apache.commons.math3.optim.linear.SimplexSolver;
+import org.apache.commons.math3.optim.linear.UnboundedSolutionException;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.fettlebench.castings.Axis;
 import org.fettlebench.castings.Freedom;
@@ -29,12 +34,12 @@ final class Movement {
   record Best(Vector3D step, Vector3D small, double spareMm) {
     /** Returns the spare of a feature after the movement, reckoned straight. */
     double spareMm(List<Skin.Slope> slopes) {
-      return slopes.stream()
-          .mapToDouble(
-              slope ->
-                  slope.spareMm() + slope.shift().dotProduct(step) + slope.turn().dotProduct(small))
-          .min()
-          .orElseThrow();
+      return slopes.stream().mapToDouble(this::spareMm).min().orElseThrow();
+    }
+
+    /** Returns the spare at one spot, towards one side, after the movement. */
+    double spareMm(Skin.Slope slope) {
+      return slope.spareMm() + slope.shift().dotProduct(step) + slope.turn().dotProduct(small);
     }
   }
 
@@ -45,10 +50,17 @@ final class Movement {
   private static final double EPSILON = 1e-10;
   private static final int MOST_ITERATIONS = 20_000;
 
+  /** Slopes of a feature that are used from the beginning, about; enough to hold it all round. */
+  private static final int FIRST_SLOPES = 4;
+
+  /** A slope that is broken by less was met, as closely as the programme can tell. */
+  private static final double BROKEN_MM = 1e-9;
+
   private final List<Axis> shifts;
   private final List<Axis> turns;
   private final double reachMm;
   private final Collection<LinearConstraint> limits = new ArrayList<>();
+  private final Set<Skin.Slope> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
   /**
    * Begins with the freedoms alone.
@@ -88,10 +100,61 @@ final class Movement {
    *     part
    */
   Best best(List<Wanted> wanted) {
+    // Of a bore's many tangents few ever bind: begin with some, add what a movement would break.
+    wanted.forEach(this::begin);
+    while (true) {
+      Optional<Best> best = solve(wanted);
+      boolean broken = best.isEmpty();
+      for (Wanted one : wanted) {
+        broken |= best.isPresent() && useMostBroken(one, best.get());
+      }
+      if (!broken) {
+        return best.get();
+      }
+    }
+  }
+
+  private void begin(Wanted one) {
+    int count = one.slopes().size();
+    int step = Math.max(1, count / FIRST_SLOPES);
+    for (int i = 0; i < count; i += step) {
+      used.add(one.slopes().get(i));
+    }
+  }
+
+  /** Takes the slope of a feature that a movement breaks most into use; returns whether it did. */
+  private boolean useMostBroken(Wanted one, Best best) {
+    double asked = one.keepsMm().orElse(best.spareMm());
+    return one.slopes().stream()
+        .min(Comparator.comparingDouble(best::spareMm))
+        .filter(slope -> best.spareMm(slope) < asked - BROKEN_MM)
+        .filter(used::add)
+        .isPresent();
+  }
+
+  /** Returns the best movement; empty when more slopes were taken into use to hold the part. */
+  private Optional<Best> solve(List<Wanted> wanted) {
+    try {
+      return Optional.of(solveUsed(wanted));
+    } catch (UnboundedSolutionException loose) {
+      boolean more = false;
+      for (Wanted one : wanted) {
+        more |= used.addAll(one.slopes());
+      }
+      if (!more) {
+        throw loose;
+      }
+      return Optional.empty();
+    }
+  }
+
+  private Best solveUsed(List<Wanted> wanted) {
     List<LinearConstraint> rows = new ArrayList<>(limits);
     for (Wanted one : wanted) {
       for (Skin.Slope slope : one.slopes()) {
-        rows.add(row(slope, one.keepsMm()));
+        if (used.contains(slope)) {
+          rows.add(row(slope, one.keepsMm()));
+        }
       }
     }
     double[] objective = new double[width()];

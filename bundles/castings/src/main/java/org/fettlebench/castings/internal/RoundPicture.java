@@ -83,7 +83,7 @@ final class RoundPicture {
     centreLine(centre.moved(0, -arm), centre.moved(0, arm));
     String words =
         FaceLabel.wrapped(round.name()) + "\n" + CastingPicture.off(one, unit) + " per side";
-    lines.addAll(slots.label(centre, radius, words, one.governs()));
+    lines.addAll(slots.label(round, centre, words, one.governs()));
     box(centre, arm);
   }
 

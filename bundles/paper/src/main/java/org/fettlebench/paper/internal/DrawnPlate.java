@@ -23,10 +23,20 @@ final class DrawnPlate {
     this.height = height;
   }
 
+  /** Returns the scale at which a drawing stands on a plate of a size. */
+  static double scale(Drawing drawing, double width, double height) {
+    return Plotter.standardScale(drawing, width, height - NAME_MM).scale();
+  }
+
   /** Draws it; the frame, the name in it and the scale behind the name. */
   void draw(String name, Drawing drawing) throws IOException {
+    draw(name, drawing, Double.POSITIVE_INFINITY);
+  }
+
+  /** Draws it at a scale no larger than one asked. */
+  void draw(String name, Drawing drawing, double largest) throws IOException {
     sheet.box(Ink.RULE, 0.25, left, top, width, height);
-    Plotter plotter = Plotter.standardScale(drawing, width, height - NAME_MM);
+    Plotter plotter = Plotter.standardScale(drawing, width, height - NAME_MM, largest);
     plotter.plot(new PdfPen(sheet, left, top + NAME_MM));
     sheet.text(Style.STRONG, new Point(left + 2, top + 5), name);
     String scale = "scale " + plotter.scaleWords();

@@ -82,7 +82,7 @@ class CastingCardServiceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 4, 12})
+  @ValueSource(ints = {0, 1, 4, 30})
   void anyNumberOfFacesMakesOnePage(int bores) throws IOException {
     List<Feature> features = new ArrayList<>();
     for (Towards towards : Towards.values()) {

@@ -13,10 +13,14 @@ final class Asker implements Bench.Asking {
 
   private static final int PAUSE_MS = 120;
 
+  /** So many lines are always quick. */
+  private static final int LIGHT = 12;
+
   private final Desk desk;
   private final CastingBook book;
   private long lastNanos;
   private int newest;
+  private int lastWeight;
 
   Asker(Desk desk, CastingBook book) {
     this.desk = desk;
@@ -29,7 +33,10 @@ final class Asker implements Bench.Asking {
   @Override
   public void ask(Sketch sketch, Consumer<Reply> then) {
     int mine = ++newest;
-    if (lastNanos <= QUICK_NANOS) {
+    int weight = weight(sketch);
+    boolean quick = lastNanos <= QUICK_NANOS && weight <= Math.max(LIGHT, lastWeight + 1);
+    lastWeight = weight;
+    if (quick) {
       take(timed(sketch), then);
     } else {
       desk.shell()
@@ -42,6 +49,11 @@ final class Asker implements Bench.Asking {
                 }
               });
     }
+  }
+
+  /** What grows the work: lines of a part that may be turned, until one was timed. */
+  private static int weight(Sketch sketch) {
+    return sketch.moves().turns().isEmpty() ? 0 : sketch.rows().size();
   }
 
   private Timed timed(Sketch sketch) {

@@ -57,7 +57,7 @@ final class FaceLine {
     name.setFont(desk.look().text());
     name.setBackground(desk.look().sheet());
     name.setForeground(desk.look().ink());
-    Layouts.characters(name, 14);
+    Layouts.characters(name, 13);
     ((GridData) name.getLayoutData()).horizontalAlignment = SWT.FILL;
     ((GridData) name.getLayoutData()).grabExcessHorizontalSpace = true;
     name.addListener(SWT.Modify, event -> nameTyped());
@@ -71,7 +71,7 @@ final class FaceLine {
         cell(body, "measured", (face, entry) -> face.reading(0, face.measuredColumn(), entry));
     cut = cell(body, "least cut", FaceRow::cut);
     mayBeOut = cell(body, "may be out", FaceRow::mayBeOut);
-    comesOff = figure(body, 13, desk.look().ink());
+    comesOff = figure(body, 14, desk.look().ink());
     spare = figure(body, 7, desk.look().ink());
     List<Control> fields = fields();
     for (int i = 0; i < fields.size(); i++) {

@@ -21,7 +21,7 @@ import org.fettlebench.desktop.widgets.Section;
 /** What was measured of the line in hand, place by place, and the centre of a round one. */
 final class SpotPanel {
   private static final int MOST_PLACES = 60;
-  private static final int CHARACTERS = 6;
+  private static final int CHARACTERS = 7;
 
   private final Desk desk;
   private final Bench bench;
@@ -80,7 +80,7 @@ final class SpotPanel {
     grid.setBackground(section.body().getBackground());
     GridLayout layout = Layouts.grid(looks.figures().size() + 1, 0);
     layout.verticalSpacing = 2;
-    layout.horizontalSpacing = 5;
+    layout.horizontalSpacing = 3;
     grid.setLayout(layout);
     grid.setLayoutData(new GridData(SWT.LEFT, SWT.BEGINNING, false, false));
     if (looks.round()) {
