@@ -3,12 +3,14 @@ package org.fettlebench.desktop.seats.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fettlebench.desktop.widgets.Change;
+import org.fettlebench.desktop.widgets.History;
 import org.fettlebench.fits.SeatCure;
 
 /** The work in hand: what was done, what is chosen, and what is to be said of it. No window. */
 final class Bench {
   private final SeatBook book;
-  private final History history = new History();
+  private final History<Sketch> history = new History<>(Sketch.EMPTY);
   private final List<Runnable> watchers = new ArrayList<>();
   private Optional<Handle> chosen = Optional.empty();
   private Optional<SeatCure> looking = Optional.empty();
@@ -17,7 +19,7 @@ final class Bench {
 
   Bench(SeatBook book) {
     this.book = book;
-    this.reply = book.ask(history.sketch());
+    this.reply = book.ask(history.now());
   }
 
   /** Tells of every change, in the order in which they asked. */
@@ -26,7 +28,7 @@ final class Bench {
   }
 
   Sketch sketch() {
-    return history.sketch();
+    return history.now();
   }
 
   Reply reply() {
@@ -74,7 +76,7 @@ final class Bench {
   }
 
   /** Does something; returns whether anything changed by it. */
-  boolean apply(Change change) {
+  boolean apply(Change<Sketch> change) {
     boolean done = history.apply(change);
     if (done) {
       ask();
@@ -90,7 +92,7 @@ final class Bench {
 
   /** Returns what takes back the last change, as long as nothing was done after it. */
   Runnable undoOfLast() {
-    Optional<Change> last = history.newest();
+    Optional<Change<Sketch>> last = history.newest();
     return () -> {
       if (last.isPresent() && history.newest().equals(last)) {
         undo();
@@ -113,8 +115,8 @@ final class Bench {
   /** Asks again, when what is held or installed changed. */
   void ask() {
     looking = Optional.empty();
-    reply = book.ask(history.sketch());
-    chosen = chosen.filter(handle -> Handles.at(history.sketch(), handle).isPresent());
+    reply = book.ask(history.now());
+    chosen = chosen.filter(handle -> Handles.at(history.now(), handle).isPresent());
     changed();
   }
 

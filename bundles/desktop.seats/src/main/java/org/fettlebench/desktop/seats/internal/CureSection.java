@@ -36,7 +36,7 @@ final class CureSection {
     this.bench = bench;
     this.book = book;
     section = Form.section(parent, desk, "Cures");
-    Form.present(section, false);
+    Layouts.present(section, false);
   }
 
   /** Looks for cures once the person rests; while dragging the old ones are gone. */
@@ -53,7 +53,7 @@ final class CureSection {
       cures = List.of();
       fill("");
     }
-    Form.present(section, answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());
+    Layouts.present(section, answer.filter(each -> each.verdict() != Verdict.CLEARS).isPresent());
     section.getDisplay().timerExec(REST_MS, () -> look(mine));
   }
 

@@ -2,6 +2,7 @@ package org.fettlebench.desktop.seats.internal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
@@ -14,7 +15,7 @@ final class Cured {
     this.book = book;
   }
 
-  Change change(SeatCure cure) {
+  Change<Sketch> change(SeatCure cure) {
     return Change.of("cure applied: " + cure.sentence(), sketch -> apply(sketch, cure));
   }
 

@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
@@ -70,7 +71,7 @@ final class FigureField extends Composite {
     if (!length.equals(shown) || length.isPresent() && text.getText().isBlank()) {
       showing = true;
       shown = length;
-      text.setText(length.map(each -> Figure.write(each, desk.unit())).orElse(""));
+      text.setText(length.map(each -> Figures.typed(each, desk.unit())).orElse(""));
       tell(shown);
       showing = false;
     }

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.ScrollPane;
 import org.fettlebench.measure.Length;
@@ -109,7 +110,7 @@ final class FigureGrid extends Composite {
         Optional<Length> figure = wanted.get(i).get(j);
         boolean known = i < shown.size() && shown.get(i).get(j).equals(figure);
         if (!known && !means(field, figure)) {
-          field.setText(figure.map(each -> Figure.write(each, desk.unit())).orElse(""));
+          field.setText(figure.map(each -> Figures.typed(each, desk.unit())).orElse(""));
           field.setForeground(desk.look().ink());
         }
       }

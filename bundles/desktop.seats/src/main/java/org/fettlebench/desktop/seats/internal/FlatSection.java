@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.fits.Outline;
@@ -81,7 +82,7 @@ final class FlatSection {
   private void typed(int row, int column, Optional<Length> figure) {
     boolean stations = bench.sketch().shape().stations().used();
     bench.apply(
-        new Change(
+        new Change<>(
             stations ? "station " + (row + 1) + " typed" : "corner " + (row + 1) + " typed",
             "type " + row + " " + column,
             sketch ->
@@ -158,7 +159,7 @@ final class FlatSection {
     grid.show(
         shape.stations().used() ? stations(shape.stations()) : corners(shape.knots(shape.given())));
     boolean kept = !shape.stations().used() && !shape.stations().rows().isEmpty();
-    Form.present(back, kept);
+    Layouts.present(back, kept);
     tell();
   }
 
@@ -202,7 +203,7 @@ final class FlatSection {
               + " below.";
     }
     trouble.setForeground(refused.isEmpty() ? desk.look().faint() : desk.look().bad());
-    Form.say(trouble, words);
+    Layouts.say(trouble, words);
   }
 
   void unitChanged() {

@@ -153,22 +153,4 @@ final class Form {
     control.setLayoutData(data);
     return control;
   }
-
-  static void present(Control control, boolean there) {
-    if (control.getLayoutData() instanceof GridData data && data.exclude == there) {
-      data.exclude = !there;
-      control.setVisible(there);
-      control.requestLayout();
-    }
-  }
-
-  /** Sets a remark's words; it takes no room while there are none. */
-  static void say(Label label, String words) {
-    String escaped = Layouts.escaped(words);
-    if (!label.getText().equals(escaped)) {
-      label.setText(escaped);
-      label.requestLayout();
-    }
-    present(label, !words.isBlank());
-  }
 }

@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Practice.Readings;
+import org.fettlebench.desktop.widgets.Change;
+import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.holes.correct.HoleMeasuring;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.Length;
@@ -80,7 +82,7 @@ final class FoundSection {
   /** Changes what was read; the hole is then where it puts it. */
   private void readings(String words, String key, UnaryOperator<Readings> change) {
     bench.apply(
-        new Change(
+        new Change<>(
             words,
             key,
             sketch -> {
@@ -121,7 +123,7 @@ final class FoundSection {
     length.ifPresent(
         each ->
             bench.apply(
-                new Change(
+                new Change<>(
                     "measured hole typed",
                     "found " + which,
                     sketch ->
@@ -150,7 +152,7 @@ final class FoundSection {
     Sketch sketch = bench.sketch();
     Optional<SeatFile.Drilled> hole = sketch.hole().found();
     there.setSelection(hole.isPresent());
-    Form.present(fields, hole.isPresent());
+    Layouts.present(fields, hole.isPresent());
     hole.ifPresent(
         each -> {
           x.show(length(each.centre().xMm()));
@@ -171,7 +173,7 @@ final class FoundSection {
     pin.show(now.pin());
     plusMinus.show(now.doubt());
     rows.show();
-    Form.say(told, measuring.get().map(service -> told(sketch, service)).orElse(""));
+    Layouts.say(told, measuring.get().map(service -> told(sketch, service)).orElse(""));
   }
 
   /** Says where the readings put the hole, as long as it is there. */

@@ -10,6 +10,8 @@ import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Sketch.Measured;
 import org.fettlebench.desktop.seats.internal.Sketch.Top;
+import org.fettlebench.desktop.widgets.Change;
+import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.fits.SeatWords;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.fits.Spanner;
@@ -95,7 +97,7 @@ final class HeadSection {
 
   private void change(String words, java.util.function.UnaryOperator<Top> change) {
     bench.apply(
-        new Change(words, "head", sketch -> fitted(sketch.with(change.apply(sketch.top())))));
+        new Change<>(words, "head", sketch -> fitted(sketch.with(change.apply(sketch.top())))));
   }
 
   /** Another head wants another size of the same tool. */
@@ -162,7 +164,7 @@ final class HeadSection {
       thread.setText(top.thread());
     }
     offer(top);
-    Form.present(measured, top.measured().isPresent());
+    Layouts.present(measured, top.measured().isPresent());
     top.measured()
         .ifPresent(
             sizes -> {
@@ -172,7 +174,7 @@ final class HeadSection {
     double along = top.flatsAlongDegrees().orElse(-1);
     set.select(along < 0 ? 0 : along == 0 ? 1 : along == 90 ? 2 : -1);
     tool.select(top.spanner().map(each -> each.kind().ordinal() + 1).orElse(0));
-    Form.say(figures, figures(top));
+    Layouts.say(figures, figures(top));
     showing = false;
   }
 

@@ -7,6 +7,8 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Change;
+import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
@@ -49,7 +51,7 @@ final class HoleSection {
   }
 
   private void hole(String words, java.util.function.UnaryOperator<Sketch.Hole> change) {
-    bench.apply(new Change(words, words, sketch -> sketch.with(change.apply(sketch.hole()))));
+    bench.apply(new Change<>(words, words, sketch -> sketch.with(change.apply(sketch.hole()))));
   }
 
   private void sized(Optional<Length> length) {
@@ -77,7 +79,7 @@ final class HoleSection {
   private void metalTyped(Optional<Length> length) {
     double mm = length.map(Length::millimetres).filter(each -> each > 0).orElse(0.0);
     bench.apply(
-        new Change(
+        new Change<>(
             "least metal typed",
             "metal",
             sketch -> sketch.with(sketch.shape().withLeastMetal(mm))));
@@ -98,12 +100,12 @@ final class HoleSection {
       }
     }
     diameter.show(length(book.diameterMm(sketch)));
-    Form.say(proposal, proposal(sketch));
+    Layouts.say(proposal, proposal(sketch));
     x.show(sketch.centre().map(at -> Length.ofMillimetres(at.xMm())));
     y.show(sketch.centre().map(at -> Length.ofMillimetres(at.yMm())));
     double least = sketch.shape().leastMetalMm();
     metal.show(least > 0 ? Optional.of(Length.ofMillimetres(least)) : Optional.empty());
-    Form.say(means, now.map(each -> means(each, sketch)).orElse(""));
+    Layouts.say(means, now.map(each -> means(each, sketch)).orElse(""));
   }
 
   private static void select(Combo combo, int index) {

@@ -38,7 +38,7 @@ final class LegendBar {
 
   /** Shows the legend with the seat's own drawing only. */
   void show(boolean seat) {
-    Form.present(bar, seat);
+    Layouts.present(bar, seat);
   }
 
   /** Returns whether the spokes are wanted. */

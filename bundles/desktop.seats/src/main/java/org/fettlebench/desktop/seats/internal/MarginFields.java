@@ -7,6 +7,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Practice.Margins;
+import org.fettlebench.desktop.widgets.Change;
+import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.measure.Length;
 
 /** What filing and drilling must leave; the usual figures until a person types their own. */
@@ -50,7 +52,7 @@ final class MarginFields extends Composite {
             mm -> {
               Margins after = change.apply(mm);
               bench.apply(
-                  new Change(
+                  new Change<>(
                       "margin typed",
                       "margin " + name,
                       sketch ->
@@ -63,7 +65,7 @@ final class MarginFields extends Composite {
     cleanUp.show(Optional.of(Length.ofMillimetres(now.cleanUpMm())));
     filing.show(Optional.of(Length.ofMillimetres(now.filingMm())));
     bush.show(Optional.of(Length.ofMillimetres(now.bushWallMm())));
-    Form.say(
+    Layouts.say(
         standing,
         "Kept: what the last drill must find a side, how near filing ends to its place, a bush's"
             + " wall. "

@@ -14,6 +14,7 @@ import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.FileDialog;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Copying;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.SvgWriter;

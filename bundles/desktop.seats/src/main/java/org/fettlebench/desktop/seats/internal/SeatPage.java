@@ -9,6 +9,7 @@ import org.fettlebench.club.KitShelf;
 import org.fettlebench.club.Stock;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.fasteners.Heads;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatDrawings;

@@ -5,6 +5,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Snapping.Snapped;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.DrawingTool;
 import org.fettlebench.desktop.widgets.DrawingView;
@@ -91,7 +92,7 @@ final class SeatTool implements DrawingTool {
                 Snapping.stepMm(desk.unit(), scale));
     snapped = Optional.of(to);
     bench.apply(
-        new Change(
+        new Change<>(
             handle.words() + " moved",
             "drag " + run,
             sketch -> Handles.moved(sketch, handle, to.at())));
@@ -166,7 +167,7 @@ final class SeatTool implements DrawingTool {
 
   private void nudge(Handle handle, double dxMm, double dyMm) {
     bench.apply(
-        new Change(
+        new Change<>(
             handle.words() + " moved",
             "nudge " + handle,
             sketch -> Nudge.moved(sketch, handle, dxMm, dyMm)));

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.CautionStrip;
 import org.fettlebench.desktop.widgets.Cautions;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.DrawingCanvas;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.Split;
@@ -114,7 +115,7 @@ final class SeatView extends Composite {
         event -> {
           String typed = made.getText().strip();
           if (!typed.equals(bench.sketch().name())) {
-            bench.apply(new Change("name typed", "name", sketch -> sketch.withName(typed)));
+            bench.apply(new Change<>("name typed", "name", sketch -> sketch.withName(typed)));
           }
         });
     return made;
@@ -169,8 +170,8 @@ final class SeatView extends Composite {
       return;
     }
     boolean nothing = bench.sketch().equals(Sketch.EMPTY);
-    Form.present(empty, nothing);
-    Form.present(head, !nothing);
+    Layouts.present(empty, nothing);
+    Layouts.present(head, !nothing);
     head.show(bench.sketch(), bench.shown());
     if (!name.getText().strip().equals(bench.sketch().name())) {
       name.setText(bench.sketch().name());
@@ -193,9 +194,9 @@ final class SeatView extends Composite {
     Drawn.Shown shown = drawn.draw(choice, bench, desk.unit(), legend.spokes());
     legend.show(choice == ViewChoice.SEAT && bench.reply().answer().isPresent());
     shown.drawing().ifPresentOrElse(canvas::redrawn, canvas::clear);
-    Form.say(words, shown.words());
-    Form.say(more, shown.more());
-    Form.say(remark, shown.remark());
+    Layouts.say(words, shown.words());
+    Layouts.say(more, shown.more());
+    Layouts.say(remark, shown.remark());
   }
 
   /** Keeps the work a moment after the last change, so that closing loses nothing. */

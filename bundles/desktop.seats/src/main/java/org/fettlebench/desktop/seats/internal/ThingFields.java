@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.fits.Outline;
 import org.fettlebench.fits.Seat;
@@ -73,8 +74,8 @@ final class ThingFields {
                     .map(at -> Length.ofMillimetres(alongX ? at.xMm() : at.yMm()))));
   }
 
-  private Change moved(double mm, boolean alongX) {
-    return new Change(
+  private Change<Sketch> moved(double mm, boolean alongX) {
+    return new Change<>(
         handle.words() + " typed",
         "place " + handle + alongX,
         sketch ->
@@ -134,7 +135,8 @@ final class ThingFields {
   private void outline(String words, String key, UnaryOperator<Outline> change) {
     try {
       Outline after = change.apply(outline());
-      bench.apply(new Change(words, key, sketch -> sketch.with(sketch.shape().withOutline(after))));
+      bench.apply(
+          new Change<>(words, key, sketch -> sketch.with(sketch.shape().withOutline(after))));
     } catch (IllegalArgumentException impossible) {
       desk.say(SeatWords.upper(impossible.getMessage()) + ".");
     }
@@ -224,7 +226,7 @@ final class ThingFields {
   }
 
   private void thing(String words, String key, Function<Shape, Shape> change) {
-    bench.apply(new Change(words, key, sketch -> sketch.with(change.apply(sketch.shape()))));
+    bench.apply(new Change<>(words, key, sketch -> sketch.with(change.apply(sketch.shape()))));
   }
 
   /** A name may be anything but nothing. */

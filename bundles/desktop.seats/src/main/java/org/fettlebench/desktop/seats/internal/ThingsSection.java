@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.fettlebench.desktop.Desk;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.ScrollPane;
 import org.fettlebench.desktop.widgets.Section;
@@ -126,7 +127,7 @@ final class ThingsSection {
       build(now);
     }
     chosen.ifPresent(ThingFields::show);
-    Form.say(assumed, assumed());
+    Layouts.say(assumed, assumed());
   }
 
   private void build(Optional<Handle> handle) {

@@ -109,7 +109,7 @@ final class VerdictHead extends Composite {
       span(badge, large && !wanted ? 3 : large ? 2 : 1);
       span(allowance, large ? 3 : wanted ? 1 : 2);
       span(chance, large ? 3 : wanted ? 1 : 2);
-      Form.present(cures, wanted);
+      Layouts.present(cures, wanted);
     }
   }
 

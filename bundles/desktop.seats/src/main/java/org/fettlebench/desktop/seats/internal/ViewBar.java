@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.seats.internal.Practice.Over;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.holes.otherface.Turn;
 import org.fettlebench.measure.Length;
@@ -83,7 +84,7 @@ final class ViewBar {
 
   private void over(String words, String key, Over after) {
     bench.apply(
-        new Change(
+        new Change<>(
             words,
             key,
             sketch -> sketch.with(sketch.hole().with(sketch.hole().practice().with(after)))));
@@ -95,11 +96,11 @@ final class ViewBar {
     for (ViewChoice each : ViewChoice.values()) {
       boolean can = possible.test(each);
       several |= can && each != ViewChoice.SEAT;
-      Form.present(views.get(each), can);
+      Layouts.present(views.get(each), can);
       views.get(each).setSelection(each == now);
     }
-    Form.present(row, several);
-    Form.present(second, several && now == ViewChoice.OTHER_FACE);
+    Layouts.present(row, several);
+    Layouts.present(second, several && now == ViewChoice.OTHER_FACE);
     Over over = over();
     depth.show(
         over.depthMm().isPresent()

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fettlebench.desktop.seats.internal.Snapping.Snapped;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.junit.jupiter.api.Test;
@@ -153,9 +154,10 @@ class EditingTest {
     bench.begin(Sketches.byCorners(Sketches.square(12)));
     for (int i = 1; i <= 50; i++) {
       double x = 12 + 0.01 * i;
-      bench.apply(new Change("moved", "drag 1", s -> Handles.moved(s, CORNER_2, new Point(x, 12))));
+      bench.apply(
+          new Change<>("moved", "drag 1", s -> Handles.moved(s, CORNER_2, new Point(x, 12))));
     }
-    bench.apply(new Change("moved", "drag 2", s -> Handles.moved(s, CORNER_2, new Point(9, 9))));
+    bench.apply(new Change<>("moved", "drag 2", s -> Handles.moved(s, CORNER_2, new Point(9, 9))));
     bench.undo();
     assertEquals(new Point(12.5, 12), bench.sketch().shape().corners().get(2));
     bench.undo();

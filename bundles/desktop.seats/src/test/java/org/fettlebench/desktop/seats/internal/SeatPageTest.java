@@ -15,7 +15,9 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.fettlebench.club.KitShelf;
 import org.fettlebench.desktop.Page;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.DrawingView;
+import org.fettlebench.desktop.widgets.Figures;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
 import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.measure.LengthUnit;
@@ -132,7 +134,7 @@ class SeatPageTest {
                   .at(3, 2)
                   .getText()
                   .startsWith(
-                      Figure.write(
+                      Figures.typed(
                           org.fettlebench.measure.Length.ofMillimetres(now.yMm()),
                           LengthUnit.MILLIMETRE)));
           robot.press('z', SWT.CTRL);
@@ -326,7 +328,7 @@ class SeatPageTest {
           for (int i = 0; i < 150; i++) {
             long begin = System.nanoTime();
             Point to = new Point(0.002 * i, 9 + 0.002 * i);
-            view.bench().apply(new Change("moved", "run", s -> Handles.moved(s, handle, to)));
+            view.bench().apply(new Change<>("moved", "run", s -> Handles.moved(s, handle, to)));
             view.canvas().update();
             frames.add((System.nanoTime() - begin) / 1e6);
           }

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
 import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.fits.Verdict;

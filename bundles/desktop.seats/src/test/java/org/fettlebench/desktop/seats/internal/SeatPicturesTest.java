@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.trial.Windowed;
 import org.fettlebench.kits.SeatFile;
 import org.fettlebench.measure.LengthUnit;
