@@ -18,8 +18,9 @@ public interface HoleChooser {
    * tap would jam).
    *
    * <p>A choice carries a concern when the drill is outside the limits of the nut's minor diameter
-   * in the thread's class, or, where no such limits are known, below the basic minor diameter or
-   * outside 50 to 85 per cent (common practice, no source).
+   * in the thread's class or leaves more than 90 per cent (taps break; common practice, no source),
+   * or, where no such limits are known, below the basic minor diameter or outside 50 to 85 per cent
+   * (common practice, no source).
    *
    * @param thread the thread to tap
    * @param wantedPercent per cent of thread wanted, above 0 to 100

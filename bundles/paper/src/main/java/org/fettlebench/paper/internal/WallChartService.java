@@ -91,15 +91,16 @@ public final class WallChartService implements WallCharts {
 
   private static ChartTitle title(WallChart chart, ChartFigures figures) {
     String holder = chart.holder().isBlank() ? "" : " of " + chart.holder().strip();
-    String material = chart.material().isBlank() ? "most materials" : chart.material().strip();
+    String material =
+        chart.material().isBlank() ? "as wall charts take it" : "for " + chart.material().strip();
     return new ChartTitle(
         "Threads and drills: " + String.join(", ", chart.series()).toUpperCase(Locale.ROOT),
         String.format(
             Locale.ROOT,
-            "For %s, %.0f per cent of thread wanted. Heavy: drills held%s (%d sizes). Light: made,"
-                + " not held.  * outside the limits of the usual class.",
-            material,
+            "%.0f per cent of thread wanted, %s. Heavy: drills held%s (%d sizes). Light: made,"
+                + " not held.  * too large, too small or too much thread.",
             figures.percent().percent(),
+            material,
             holder,
             chart.drills().size()),
         CAUTION);

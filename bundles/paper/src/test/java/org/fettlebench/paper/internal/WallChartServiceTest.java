@@ -67,7 +67,7 @@ class WallChartServiceTest {
 
     assertTrue(line(words, "M6 ").contains("5.2 mm * 62"), line(words, "M6 "));
     assertTrue(line(words, "M10 ").contains("8.38 – –"), line(words, "M10 "));
-    assertTrue(words.contains("* outside the limits of the usual class"), words);
+    assertTrue(words.contains("* too large, too small or too much thread"), words);
   }
 
   private static String line(String words, String start) {

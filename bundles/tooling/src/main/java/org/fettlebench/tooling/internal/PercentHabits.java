@@ -47,13 +47,13 @@ final class PercentHabits {
       throw RowFaults.fault(row, "depth '" + depth + "' must be deep, usual or thin");
     }
     String range = from == to ? plain(from) : "middle of " + plain(from) + " to " + plain(to);
+    String material = row.requiredText("material");
+    String what = material.equals(NONE_TOLD) ? "" : " for %s, %s work".formatted(material, depth);
     Source source =
         new Source(
-            "%s; %s per cent for %s, %s work"
-                .formatted(row.source().citation(), range, row.requiredText("material"), depth),
+            "%s; %s per cent%s".formatted(row.source().citation(), range, what),
             row.source().standing());
-    return new Habit(
-        key(row.requiredText("material"), depth), new PercentWanted((from + to) / 2, source));
+    return new Habit(key(material, depth), new PercentWanted((from + to) / 2, source));
   }
 
   private static String plain(double percent) {

@@ -25,6 +25,9 @@ final class TappingRank {
 
   private static final double MOST_USUAL = 85;
 
+  /** Above this, limits or not, taps break; common practice, no source. */
+  private static final double MOST_TAPPED = 90;
+
   private final ScrewThread thread;
   private final Optional<DiameterLimits> limits;
   private final List<Oversize> oversizes;
@@ -77,7 +80,9 @@ final class TappingRank {
         percent(drill),
         oversize.map(o -> thread.percentOfThread(drill.diameter().plus(o.mean()))),
         oversize.map(Oversize.Expected::mean),
-        limits.map(known -> outside(known, drill.diameter())).orElseGet(() -> unusual(drill)),
+        limits
+            .map(known -> outside(known, drill.diameter()).or(() -> tooMuch(drill)))
+            .orElseGet(() -> unusual(drill)),
         oversize.map(Oversize.Expected::source));
   }
 
@@ -87,6 +92,15 @@ final class TappingRank {
     }
     String limit = hole.compareTo(known.least()) < 0 ? belowTheLeast : aboveTheMost;
     return Optional.of("minor diameter " + show(hole) + limit);
+  }
+
+  private Optional<String> tooMuch(DrillSize drill) {
+    double percent = percent(drill);
+    return percent > MOST_TAPPED
+        ? Optional.of(
+            "%.0f per cent of thread is above %.0f, where taps break (common practice, no source)"
+                .formatted(percent, MOST_TAPPED))
+        : Optional.empty();
   }
 
   /** Worded once for all drills. */

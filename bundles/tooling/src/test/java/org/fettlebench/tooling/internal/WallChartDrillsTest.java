@@ -227,4 +227,17 @@ class WallChartDrillsTest {
       assertEquals(thread, OurTooling.thread(thread).designation());
     }
   }
+
+  /** A nut's limits may allow nearly a full thread, which breaks taps. */
+  @Test
+  void tooMuchThreadIsAConcernWithinTheLimitsToo() {
+    ScrewThread thread = OurTooling.thread("5/16 x 40 ME");
+    TappingChoice nearlyFull =
+        OurTooling.holes().tapping(thread, 75, List.of(OurTooling.drill("9/32 in"))).get(0);
+
+    assertEquals(98, nearlyFull.percentOfThread(), 0.5);
+    assertEquals(
+        "98 per cent of thread is above 90, where taps break (common practice, no source)",
+        nearlyFull.concern().orElseThrow());
+  }
 }
