@@ -23,7 +23,7 @@ public interface DrilledHoles {
    * @param from drills at hand, or the whole catalogue
    * @return the range, and the drills in it, nearest to its middle first; empty where no table has
    *     the size
-   * @throws MeasureException if the size is not above nothing
+   * @throws MeasureException if the size is not above nothing, or nothing would be left to drill
    */
   Optional<ReamingChoice> beforeReaming(
       Length reamed, Optional<WorkMaterial> material, Collection<DrillSize> from);

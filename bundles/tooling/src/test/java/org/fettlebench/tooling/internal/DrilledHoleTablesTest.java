@@ -88,6 +88,22 @@ class DrilledHoleTablesTest {
         () -> holes.beforeReaming(Length.ZERO, Optional.empty(), List.of()));
   }
 
+  /** 0.2 mm for the reamer and 0.05 mm for the drill leave nothing of 0.25 mm. */
+  @Test
+  void refusesASizeOfWhichNothingWouldBeLeft() {
+    MeasureException refused =
+        assertThrows(
+            MeasureException.class,
+            () ->
+                OurTooling.drilled()
+                    .beforeReaming(Length.ofMillimetres(0.25), Optional.empty(), List.of()));
+    assertTrue(refused.getMessage().startsWith("reamed size 0.25 mm is too small"));
+    assertTrue(
+        OurTooling.drilled()
+            .beforeReaming(Length.ofMillimetres(0.251), Optional.empty(), List.of())
+            .isPresent());
+  }
+
   @Test
   void tellsEveryFaultOfATable() throws IOException {
     with("drill-tolerances", "from_mm,to_mm,above_mm,below_mm\n2,1,0.05,0.01\n1,,0.1,0.1\n")

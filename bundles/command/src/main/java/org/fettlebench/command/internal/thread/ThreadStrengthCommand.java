@@ -103,9 +103,10 @@ public final class ThreadStrengthCommand implements Command {
             lines.add(
                 String.format(
                     Locale.ROOT,
-                    "torque %.2f N m (%.1f lbf in) for that preload, by the friction said",
+                    "torque %.2f N m (%.1f lbf in) for that preload, by the %s said",
                     torque,
-                    torque / 0.1129848290276167)));
+                    torque / 0.1129848290276167,
+                    call.option("--friction").isPresent() ? "friction" : "nut factor")));
     lines.add(CAUTION);
     Map<String, Object> data =
         Data.of(

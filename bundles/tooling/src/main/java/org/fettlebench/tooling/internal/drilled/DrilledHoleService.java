@@ -76,6 +76,11 @@ public final class DrilledHoleService implements DrilledHoles {
       Length reamed, ReamingTable.Left left, Collection<DrillSize> from) {
     Length least = reamed.minus(left.most()).minus(left.oversize());
     Length most = reamed.minus(left.least()).minus(left.oversize());
+    if (!least.isPositive()) {
+      throw new MeasureException(
+          "reamed size %s is too small: with %s for the reamer and %s for the drill nothing is left"
+              .formatted(reamed, left.most(), left.oversize()));
+    }
     Length twiceTheMiddle = least.plus(most);
     List<DrillSize> within =
         from.stream()
