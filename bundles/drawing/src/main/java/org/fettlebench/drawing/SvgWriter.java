@@ -2,6 +2,7 @@ package org.fettlebench.drawing;
 
 import java.util.List;
 import java.util.Locale;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
 /**
@@ -9,6 +10,12 @@ import org.fettlebench.measure.Point;
  * ISO 128-2 (wide 0.5 mm, narrow 0.25 mm), lettering is 3.5 mm high (ISO 3098), arrowheads 3 mm.
  */
 public final class SvgWriter {
+  /** Room for the scale and the line to measure, below the drawing. */
+  private static final double FOOT_MM = 10;
+
+  private static final double EDGE_MM = 4;
+  private static final double SCALE_WORDS_MM = 30;
+
   private SvgWriter() {}
 
   /**
@@ -27,6 +34,37 @@ public final class SvgWriter {
     Plotter.fit(drawing, widthMm, heightMm).plot(pen);
     pen.svg.append("</svg>\n");
     return pen.svg.toString();
+  }
+
+  /**
+   * Returns the drawing as one SVG document at a scale of ISO 5455, which is written below it
+   * beside a line to measure after printing.
+   *
+   * @param drawing what to write
+   * @param widthMm width of the sheet, 10 to 5000 mm
+   * @param heightMm height of the sheet, 10 to 5000 mm
+   * @param first unit of the line to measure
+   * @throws IllegalArgumentException if the sheet is outside these sizes
+   */
+  public static String toScale(Drawing drawing, double widthMm, double heightMm, LengthUnit first) {
+    check("width", widthMm);
+    check("height", heightMm);
+    SvgPen pen = new SvgPen();
+    pen.head(drawing.title(), widthMm, heightMm);
+    Plotter plotter = Plotter.standardScale(drawing, widthMm, heightMm - FOOT_MM);
+    plotter.plot(pen);
+    double foot = heightMm - 4;
+    pen.words(note("Scale " + plotter.scaleWords(), new Point(EDGE_MM, foot), true));
+    double left = EDGE_MM + SCALE_WORDS_MM;
+    CheckLine.plot(pen, new Point(left, foot), first);
+    Point beside = new Point(left + CheckLine.lengthMm(first) + 3, foot);
+    pen.words(note(CheckLine.words(first), beside, false));
+    pen.svg.append("</svg>\n");
+    return pen.svg.toString();
+  }
+
+  private static PaperPen.Words note(String words, Point at, boolean strong) {
+    return new PaperPen.Words(at, 0, PaperPen.Hold.START, words, strong);
   }
 
   private static void check(String name, double mm) {

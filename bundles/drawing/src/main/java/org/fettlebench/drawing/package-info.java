@@ -17,7 +17,7 @@
  * immutable and may be used from any. Nothing takes or returns null.
  */
 @Export
-@Version("1.3.0")
+@Version("1.4.0")
 package org.fettlebench.drawing;
 
 import org.osgi.annotation.bundle.Export;

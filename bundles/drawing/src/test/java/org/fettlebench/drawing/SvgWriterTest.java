@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,5 +88,23 @@ class SvgWriterTest {
     Drawing drawing = new Drawing("", List.of(), new Drawing.Frame(0, 0, 1, 1));
 
     assertThrows(IllegalArgumentException.class, () -> SvgWriter.write(drawing, width, height));
+  }
+
+  /**
+   * ISO 5455: 5:1 is the largest standard scale at which 12 mm stand on 100 mm; an inch is 25.4.
+   */
+  @ParameterizedTest
+  @CsvSource({"INCH, M34 73L84.8 73, 2 in when", "MILLIMETRE, M34 73L84 73, 50 mm when"})
+  void standsAtAStandardScaleWithALineToMeasure(LengthUnit unit, String line, String words) {
+    Drawing drawing =
+        new Drawing(
+            "lug",
+            List.of(new Item.Circle(LineKind.OUTLINE, new Point(6, 3), 2)),
+            new Drawing.Frame(0, 0, 12, 6));
+    String svg = SvgWriter.toScale(drawing, 108, 78, unit);
+    assertTrue(svg.contains(" r=\"10\" "), svg);
+    assertTrue(svg.contains(">Scale 5:1<"), svg);
+    assertTrue(svg.contains("d=\"" + line + "\""), svg);
+    assertTrue(svg.contains(">" + words), svg);
   }
 }

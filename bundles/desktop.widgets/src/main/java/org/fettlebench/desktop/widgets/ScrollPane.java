@@ -49,10 +49,16 @@ public final class ScrollPane extends ScrolledComposite {
     int width = getClientArea().width;
     if (width > 0 && getHorizontalBar() != null) {
       setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
-      body.layout(true, true);
+      // While the body has no room yet, its controls would be hidden and lose the keyboard.
+      if (body.getSize().x > 0) {
+        body.layout(true, true);
+      }
     } else if (width > 0) {
       setMinHeight(body.computeSize(width, SWT.DEFAULT).y);
-      body.layout(true, true);
+      // While the body has no room yet, its controls would be hidden and lose the keyboard.
+      if (body.getSize().x > 0) {
+        body.layout(true, true);
+      }
     }
   }
 

@@ -4,11 +4,8 @@ import java.io.IOException;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 
-/** A line of known length, to be measured after printing: printers like to fit pages to paper. */
+/** The line of known length on a page, with what is written beside it. */
 final class CheckLine {
-  private static final double MM = 50;
-  private static final double TWO_INCHES_MM = 50.8;
-
   private final PdfSheet sheet;
 
   CheckLine(PdfSheet sheet) {
@@ -17,19 +14,11 @@ final class CheckLine {
 
   /** Draws the line with its foot at a place, 50 mm or 2 in long as the unit is. */
   void draw(double left, double foot, LengthUnit unit) throws IOException {
-    boolean inches = unit == LengthUnit.INCH;
-    double length = inches ? TWO_INCHES_MM : MM;
-    int parts = inches ? 4 : 5;
-    sheet.line(Ink.BLACK, 0.25, new Point(left, foot - 1), new Point(left + length, foot - 1));
-    for (int i = 0; i <= parts; i++) {
-      double x = left + length * i / parts;
-      double high = i == 0 || i == parts ? 3 : 1.8;
-      sheet.line(Ink.BLACK, 0.25, new Point(x, foot - 1), new Point(x, foot - 1 - high));
-    }
+    org.fettlebench.drawing.CheckLine.plot(new PdfPen(sheet, 0, 0), new Point(left, foot), unit);
+    double length = org.fettlebench.drawing.CheckLine.lengthMm(unit);
     sheet.text(
         Style.REMARK,
         new Point(left + length + 3, foot - 0.3),
-        (inches ? "2 in" : "50 mm")
-            + " when printed at full size; if it is not, do not measure the drawing.");
+        org.fettlebench.drawing.CheckLine.words(unit));
   }
 }

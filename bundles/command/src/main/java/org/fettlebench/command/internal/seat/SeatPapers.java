@@ -54,7 +54,7 @@ public final class SeatPapers {
     }
     Drawing drawing = drawings.draw(answer, said.rose(), call.unit());
     if (call.option(SVG).isPresent()) {
-      PaperFile.write(call.file(SVG), SvgWriter.write(drawing, WIDTH_MM, HEIGHT_MM));
+      PaperFile.write(call.file(SVG), SvgWriter.toScale(drawing, WIDTH_MM, HEIGHT_MM, call.unit()));
     }
     return paper
         .map(to -> card(call, to, SeatCards.Card.of(answer, drawing, said, call.unit())))

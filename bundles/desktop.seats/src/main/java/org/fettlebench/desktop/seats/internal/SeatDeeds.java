@@ -184,7 +184,8 @@ final class SeatDeeds {
       loader.save(bytes, SWT.IMAGE_PNG);
       write(file, bytes.toByteArray(), "is written");
     } else {
-      String svg = SvgWriter.write(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM);
+      String svg =
+          SvgWriter.toScale(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM, desk.unit());
       write(file, svg.getBytes(StandardCharsets.UTF_8), "is written");
     }
   }
