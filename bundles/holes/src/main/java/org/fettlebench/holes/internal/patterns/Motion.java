@@ -131,21 +131,18 @@ final class Motion {
     turnsTried = 0;
     middleX = 0;
     middleY = 0;
-    double upX = 0;
-    double upY = 0;
     for (int i = 0; i < count; i++) {
       middleX += lowerX[i] / count;
       middleY += lowerY[i] / count;
-      upX += upperX[i] / count;
-      upY += upperY[i] / count;
     }
     double cross = 0;
     double dot = 0;
     for (int i = 0; i < count; i++) {
+      // As these add up to nothing, the upper holes may be counted from anywhere near them.
       double x = lowerX[i] - middleX;
       double y = lowerY[i] - middleY;
-      cross += x * (upperY[i] - upY) - y * (upperX[i] - upX);
-      dot += x * (upperX[i] - upX) + y * (upperY[i] - upY);
+      cross += x * (upperY[i] - upperY[0]) - y * (upperX[i] - upperX[0]);
+      dot += x * (upperX[i] - upperX[0]) + y * (upperY[i] - upperY[0]);
     }
     radius = 0;
     for (int i = 0; i < count; i++) {

@@ -162,6 +162,19 @@ class SimulationServiceTest {
   }
 
   @Test
+  void boundedFiguresStayWithinTheirEnds() {
+    SIMULATIONS.run(draws -> within(2, 5, draws.rectangular(2, 5)), Aim.trials(4, 10_000));
+    SIMULATIONS.run(draws -> within(-1, 5, draws.triangular(-1, 1, 5)), Aim.trials(4, 10_000));
+    SIMULATIONS.run(draws -> within(1, 2, draws.triangular(1, 1, 2)), Aim.trials(4, 10_000));
+    SIMULATIONS.run(draws -> within(1, 2, draws.triangular(1, 2, 2)), Aim.trials(4, 10_000));
+  }
+
+  private static double within(double low, double high, double figure) {
+    assertTrue(figure >= low && figure <= high, figure + " outside " + low + " to " + high);
+    return figure;
+  }
+
+  @Test
   void aTriangleWithoutItsPeakInsideIsRefused() {
     assertThrows(
         IllegalArgumentException.class,

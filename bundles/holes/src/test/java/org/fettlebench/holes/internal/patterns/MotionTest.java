@@ -151,6 +151,7 @@ class MotionTest {
       sign += motion.turnsTried();
     }
     assertTrue(figure <= 1000 * forFigure, "turns for the figure " + figure);
+    assertTrue(figure >= 800 * forFigure, "so few turns are not believed: " + figure);
     assertTrue(sign <= 1000 * forSign, "turns for the sign " + sign);
   }
 
