@@ -49,6 +49,15 @@ final class Room {
     return new Room(fewRings, fewObstacles);
   }
 
+  /** Returns how many sides and obstacles are looked at: what a look costs. */
+  int sides() {
+    int sides = obstacles.length;
+    for (Ring ring : rings) {
+      sides += ring.features().length;
+    }
+    return sides;
+  }
+
   /** Returns how every feature stands to a centre. */
   List<Touch> touches(double x, double y) {
     List<Touch> touches = new ArrayList<>();

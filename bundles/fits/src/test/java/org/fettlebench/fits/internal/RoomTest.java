@@ -14,6 +14,7 @@ import org.fettlebench.fits.Seat;
 import org.fettlebench.fits.SeatQuestion;
 import org.fettlebench.fits.SeatedHead;
 import org.fettlebench.measure.Point;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
@@ -76,6 +77,51 @@ class RoomTest {
       double change = Math.abs(room.at(x + dx, y + dy) - here);
       assertTrue(!held || change <= Math.hypot(dx, dy) + EXACT, x + ", " + y);
     }
+  }
+
+  /** Off the flat the way back is the shortest: straight to the edge that is told. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void offTheFlatItRisesTowardsTheNearestEdge(int seed) {
+    Random random = new Random(300 + seed);
+    Outline outline = seat(random).outline();
+    Room room = new Plan(Bench.ask(Bench.seat(outline, new Point(1, 1)), Bench.round(2))).room();
+    int off = 0;
+    for (int i = 0; i < 300; i++) {
+      double x = 50 * random.nextDouble() - 25;
+      double y = 50 * random.nextDouble() - 25;
+      Touch touch = room.governing(x, y);
+      if (touch.distanceMm() >= -0.01) {
+        continue;
+      }
+      off++;
+      double away = -touch.distanceMm();
+      assertEquals(1, Math.hypot(touch.riseX(), touch.riseY()), EXACT);
+      assertEquals(touch.nearX(), x + away * touch.riseX(), 1e-9);
+      assertEquals(touch.nearY(), y + away * touch.riseY(), 1e-9);
+      assertEquals(-away - 1, touch.roomMm(), EXACT);
+    }
+    assertTrue(off > 100, "only " + off + " off the flat");
+  }
+
+  /**
+   * What can never govern is left out; no figure would show if it were not. Held to what was kept
+   * when this was written, a twentieth above.
+   */
+  @Test
+  void closeToAPlaceLittleIsLookedAt() {
+    Random random = new Random(9);
+    int kept = 0;
+    for (int seed = 0; seed < 12; seed++) {
+      Room room = room(random, seed);
+      for (int i = 0; i < 60; i++) {
+        double x = 40 * random.nextDouble() - 20;
+        double y = 40 * random.nextDouble() - 20;
+        Room close = room.near(x, y, 0.1 + 3 * random.nextDouble());
+        kept += close.sides();
+      }
+    }
+    assertTrue(kept <= 5_500, kept + " sides and obstacles kept");
   }
 
   /** What is left out close to a place governs nowhere close to it. */
