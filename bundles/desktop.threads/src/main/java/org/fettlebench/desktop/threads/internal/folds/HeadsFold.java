@@ -99,7 +99,7 @@ public final class HeadsFold {
       try {
         add(maker, sinks.get().get().of(now.thread(), head, wanted), notes);
       } catch (MeasureException refused) {
-        notes.add(head.style() + ": " + refused.getMessage());
+        notes.add(plain(head) + ": " + refused.getMessage());
       }
     }
     table.show(maker.made());
@@ -113,13 +113,22 @@ public final class HeadsFold {
     String angle =
         sink.angleDegrees().map(degrees -> " " + Figures.show(degrees, 0) + "\u00b0").orElse("");
     maker.row(
-        sink.head().style() + ", " + sink.kind().words() + angle,
+        plain(sink.head()) + ", " + sink.kind().words() + angle,
         FigureTable.fine(sink.diameter(), first),
-        FigureTable.fine(sink.depth(), first),
+        deep(sink, first),
         FigureTable.fine(sink.diameter(), other),
-        FigureTable.fine(sink.depth(), other));
-    sink.notes().forEach(note -> notes.add(sink.head().style() + ": " + note));
+        deep(sink, other));
+    sink.notes().forEach(note -> notes.add(plain(sink.head()) + ": " + note));
     sink.sources().forEach(source -> notes.add(SourceWords.of(source)));
+  }
+
+  private static String plain(Head head) {
+    return head.style().replace('-', ' ');
+  }
+
+  /** A spot face is only cut until it is clean. */
+  private static String deep(HeadSink sink, LengthUnit unit) {
+    return sink.depth().isPositive() ? FigureTable.fine(sink.depth(), unit) : "clean";
   }
 
   /** Returns the table that is shown, for the sheet of the thread. */
