@@ -19,4 +19,17 @@ public record OverWires(
   public OverWires {
     notes = List.copyOf(notes);
   }
+
+  /**
+   * Returns the measurement that the plain formula gives for the effective diameter, without the
+   * helix: handbooks print it so.
+   */
+  public Length plainOverWires() {
+    return overWires.minus(helixCorrection);
+  }
+
+  /** Returns the effective diameter that the plain formula gives for the measurement. */
+  public Length plainEffective() {
+    return effective.plus(helixCorrection);
+  }
 }

@@ -230,6 +230,7 @@ public final class ThreadWires implements Command {
     row(columns, unit, "effective diameter", over.effective());
     row(columns, unit, "over three wires", over.overWires());
     row(columns, unit, "  of it for the helix", over.helixCorrection());
+    row(columns, unit, "  without that, as handbooks print", over.plainOverWires());
   }
 
   private static void row(Columns columns, LengthUnit unit, String name, Length length) {
@@ -251,6 +252,10 @@ public final class ThreadWires implements Command {
         "effectiveIn", found.over().map(over -> Data.in(over.effective())),
         "overWiresMm", found.over().map(over -> Data.mm(over.overWires())),
         "overWiresIn", found.over().map(over -> Data.in(over.overWires())),
+        "plainOverWiresMm", found.over().map(over -> Data.mm(over.plainOverWires())),
+        "plainOverWiresIn", found.over().map(over -> Data.in(over.plainOverWires())),
+        "plainEffectiveMm", found.over().map(over -> Data.mm(over.plainEffective())),
+        "plainEffectiveIn", found.over().map(over -> Data.in(over.plainEffective())),
         "fittingWiresMm", found.choice().fitting().stream().map(Data::mm).toList(),
         "pressureMm", found.give().map(give -> Data.mm(give.overWires())),
         "pressureSource", found.give().map(give -> Figures.sourceData(give.source())),

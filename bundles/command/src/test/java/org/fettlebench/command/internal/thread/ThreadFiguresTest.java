@@ -164,6 +164,19 @@ class ThreadFiguresTest {
     assertEquals(2, session.type("thread", "strength", "M6", "--nut-factor", "0.2").status());
   }
 
+  /**
+   * Without the helix as handbooks print it: F. D. Jones, 1 1/2-6 over 0.140 in is 1.6674 in; and 1
+   * 5/8 x 11 Whitworth, 1.65358 in over 0.055 in for 1.566788 in.
+   */
+  @Test
+  void wiresAsHandbooksPrintThem() throws IOException {
+    Map<String, Object> jones = data("thread wires 1 1/2-6 UNC --wire 0.140in");
+    assertEquals(1.6674, number(jones, "plainOverWiresIn"), 5e-5);
+    assertTrue(number(jones, "overWiresIn") > number(jones, "plainOverWiresIn"));
+    Map<String, Object> back = data("thread wires 1 5/8 x 11 Whit --wire 0.055in --over 1.65358in");
+    assertEquals(1.566788, number(back, "plainEffectiveIn"), 5e-6);
+  }
+
   @Test
   void wiresBothWays() throws IOException {
     Map<String, Object> there = data("thread wires 2 BA --wire 0.45mm");
