@@ -1,5 +1,10 @@
 package org.fettlebench.castings.internal;
 
+import static org.fettlebench.castings.internal.TrialDrawings.all;
+import static org.fettlebench.castings.internal.TrialDrawings.area;
+import static org.fettlebench.castings.internal.TrialDrawings.draw;
+import static org.fettlebench.castings.internal.TrialDrawings.face;
+import static org.fettlebench.castings.internal.TrialDrawings.place;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,7 +13,6 @@ import java.util.Set;
 import org.fettlebench.castings.Axis;
 import org.fettlebench.castings.Casting;
 import org.fettlebench.castings.CastingView;
-import org.fettlebench.castings.Feature;
 import org.fettlebench.castings.FlatFace;
 import org.fettlebench.castings.Freedom;
 import org.fettlebench.castings.Placing;
@@ -28,10 +32,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** What is drawn is measured: areas and places against sums done on paper. */
 class CastingPainterTest {
-  private static FlatFace face(String name, Towards towards, double finished, Spot... rough) {
-    return new FlatFace(name, towards, finished, 0.5, List.of(rough), 0);
-  }
-
   /** A block 40 by 20 by 25 finished, rough 43 by 22 by 28. */
   private static Placing block(double rightMm) {
     return place(
@@ -52,39 +52,9 @@ class CastingPainterTest {
             0));
   }
 
-  private static Placing place(Feature... features) {
-    return new CastingPlacer()
-        .place(
-            new Casting(
-                "block", List.of(features), new Freedom(Set.of(Axis.values()), Set.of(), 1)));
-  }
-
-  private static Drawing draw(Placing placing, CastingView view) {
-    return new CastingPainter().draw(placing, view, LengthUnit.MILLIMETRE);
-  }
-
-  private static <T extends Item> List<T> all(Drawing drawing, Class<T> kind) {
-    return drawing.items().stream().filter(kind::isInstance).map(kind::cast).toList();
-  }
-
-  private static double area(Item.Area area) {
-    double twice = 0;
-    var shell = area.shell();
-    for (int i = 0; i < shell.size(); i++) {
-      var from = shell.get(i);
-      var to = shell.get((i + 1) % shell.size());
-      twice += from.xMm() * to.yMm() - to.xMm() * from.yMm();
-    }
-    return Math.abs(twice) / 2;
-  }
-
   @Test
   void theHatchedMetalIsTheRoughLessTheFinished() {
-    double hatched =
-        all(draw(block(41.5), CastingView.PLAN), Item.Area.class).stream()
-            .filter(each -> each.tone() == Tone.WALL)
-            .mapToDouble(CastingPainterTest::area)
-            .sum();
+    double hatched = area(draw(block(41.5), CastingView.PLAN), Tone.WALL);
     assertEquals(43 * 22 - 40 * 20, hatched, 1e-6);
   }
 
