@@ -104,6 +104,18 @@ public record PatternFile(
                 new IllegalArgumentException(
                     "the pattern file does not say where the holes should be; write circle and"
                         + " holes, or centres, under [pattern]"));
+    for (Part part : List.of(upper, lower)) {
+      if (part.hole().filter(hole -> hole.compareTo(fastenerDiameter) < 0).isPresent()) {
+        throw new IllegalArgumentException(
+            "the hole of part \""
+                + part.name()
+                + "\", "
+                + part.hole().get()
+                + ", is smaller than the fastener, "
+                + fastenerDiameter
+                + ", which enters nowhere; check both sizes");
+      }
+    }
     return new PatternQuestion(
         pattern,
         fastenerDiameter.millimetres(),

@@ -40,6 +40,12 @@ public record MeasuredPattern(
       throw new IllegalArgumentException(
           upper.name() + " and " + lower.name() + " are both tapped: one must pass the fastener");
     }
+    for (MeasuredPart part : List.of(upper, lower)) {
+      for (int i = 0; i < part.holes().size(); i++) {
+        String hole = "hole " + (i + 1) + " of " + part.name();
+        Require.passes(hole, part.holes().get(i).clearanceMm(), fastenerMm);
+      }
+    }
   }
 
   /** Returns how far the centres of a pair of holes may lie apart; negative if none enters. */

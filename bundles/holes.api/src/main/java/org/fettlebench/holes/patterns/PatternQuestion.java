@@ -36,9 +36,13 @@ public record PatternQuestion(
     return upper.tapped() || lower.tapped();
   }
 
-  /** Returns how far the centres of two matching holes may lie apart; negative if none enters. */
+  /**
+   * Returns how far the centres of two matching holes may lie apart; negative if the fastener does
+   * not enter one of them, however large the other is.
+   */
   public double playMm() {
-    return play(upper) + play(lower);
+    double least = Math.min(play(upper), play(lower));
+    return least < 0 ? least : play(upper) + play(lower);
   }
 
   private double play(PatternPart part) {

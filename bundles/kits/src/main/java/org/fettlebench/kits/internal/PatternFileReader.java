@@ -85,7 +85,9 @@ final class PatternFileReader {
     double first = section.number("first-degrees", -360, 360).orElse(0.0);
     if (holes.filter(count -> count > HolePattern.MOST).isPresent()) {
       section.fault(
-          "holes", "are more than the " + HolePattern.MOST + " that a pattern may have", "Check");
+          "holes",
+          "are more than the " + HolePattern.MOST + " that a pattern may have",
+          "Write how many stand on the circle");
       return Optional.empty();
     }
     return diameter.isPresent() && holes.isPresent()

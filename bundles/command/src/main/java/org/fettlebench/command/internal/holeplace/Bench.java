@@ -9,6 +9,7 @@ import org.fettlebench.club.Goods;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.Call;
+import org.fettlebench.command.internal.ChanceWords;
 import org.fettlebench.command.internal.hole.DrillWords;
 import org.fettlebench.command.internal.hole.DrillsAsked;
 import org.fettlebench.command.internal.hole.HeldDrills;
@@ -141,7 +142,7 @@ public final class Bench {
   }
 
   double confidence(Call call, double usual) {
-    return call.number(CONFIDENCE, 0, Math.nextDown(1.0)).orElse(usual);
+    return ChanceWords.read(call, CONFIDENCE).orElse(usual);
   }
 
   /** Returns what is known of a way of placing a hole, for whom the call asks. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
+import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
 import org.fettlebench.command.internal.Columns;
@@ -111,7 +112,12 @@ public final class JointEdge implements Command {
           case END -> "--end";
           case NEXT_HOLE -> "--pitch";
         };
-    return call.length(option).map(Length::millimetres);
+    Optional<Length> here = call.length(option);
+    if (here.filter(length -> length.nanometres() < 0).isPresent()) {
+      throw new CommandException(
+          option + " " + here.get() + " is below 0 mm; measure from the hole's centre to the edge");
+    }
+    return here.map(Length::millimetres);
   }
 
   private static String text(ScrewThread thread, Length hole, List<Line> lines, LengthUnit unit) {

@@ -84,7 +84,7 @@ public final class JointLength implements Command {
     LengthWanted wanted = LengthWanted.of(thread, passed, into);
     return Reply.of(
         !good,
-        text(thread, wanted, lines, call.unit()),
+        text(thread, into, lines, new Shown(wanted, call.unit())),
         Data.of(
             "thread", thread.designation(),
             "passedMm", Data.mm(passed),
@@ -130,7 +130,9 @@ public final class JointLength implements Command {
         .filter(line -> line.condition() == StockLine.Condition.GOOD && line.present() > 0)
         .filter(line -> line.goods().length().isPresent())
         .filter(line -> threads.find(line.goods().thread()).filter(thread::equals).isPresent())
-        .filter(line -> style.isEmpty() || style.get().equals(line.goods().style()))
+        .filter(line -> line.goods().style().equals(style.orElse(line.goods().style())))
+        // A stud has no head to measure its length from.
+        .filter(line -> !line.goods().style().equals("stud"))
         .map(line -> line(line, thread, passed, into))
         .sorted(
             Comparator.comparing((Line line) -> line.reach().verdict())
@@ -147,8 +149,18 @@ public final class JointLength implements Command {
         ScrewReach.of(thread, length, passed, into));
   }
 
-  private static String text(
-      ScrewThread thread, LengthWanted wanted, List<Line> lines, LengthUnit unit) {
+  /** What is wanted, and the unit of the figures. */
+  private record Shown(LengthWanted wanted, LengthUnit unit) {}
+
+  private static boolean shallow(ScrewThread thread, Into into) {
+    return into.kind() != Into.Kind.NUT
+        && into.fullThread().millimetres()
+            < ScrewReach.USUAL_DIAMETERS * thread.major().millimetres();
+  }
+
+  private static String text(ScrewThread thread, Into into, List<Line> lines, Shown shown) {
+    LengthWanted wanted = shown.wanted();
+    LengthUnit unit = shown.unit();
     List<String> text = new ArrayList<>();
     text.add(
         thread.designation()
@@ -172,6 +184,15 @@ public final class JointLength implements Command {
           Figures.allowance(line.reach().beyond().millimetres(), unit),
           verdict(line.reach(), unit),
           line.place().isEmpty() ? "" : line.present() + " in " + line.place());
+    }
+    if (shallow(thread, into)) {
+      text.add(
+          "  the thread is only "
+              + String.format(
+                  java.util.Locale.ROOT,
+                  "%.1f",
+                  into.fullThread().millimetres() / thread.major().millimetres())
+              + " diameters deep: no screw engages more than that in it");
     }
     text.add(lines.isEmpty() ? "  no such screw is held" : columns.text());
     text.add(

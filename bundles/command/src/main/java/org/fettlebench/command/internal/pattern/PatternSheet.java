@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.fettlebench.command.Call;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.ChanceWords;
 import org.fettlebench.command.internal.Data;
 import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.Chance;
@@ -58,7 +59,7 @@ final class PatternSheet {
   /** Returns a chance asked, above 0 and below 1. */
   static double asked(Call call) {
     // Common practice, no source: the usual 19 in 20.
-    return call.number("--chance", 0, Math.nextDown(1.0)).orElse(0.95);
+    return ChanceWords.read(call, "--chance").orElse(0.95);
   }
 
   static String percent(double chance) {

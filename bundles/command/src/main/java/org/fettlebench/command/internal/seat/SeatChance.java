@@ -6,6 +6,7 @@ import org.fettlebench.command.Call;
 import org.fettlebench.command.Command;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.ChanceWords;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.fits.HoleMethod;
@@ -65,7 +66,7 @@ public final class SeatChance implements Command {
   @Override
   public Reply run(Call call) {
     SeatFile file = files.readSeatFile(call.operand("FILE").orElseThrow(), text(call));
-    double asked = AskedChance.of(call).orElse(file.hole().confidence());
+    double asked = ChanceWords.read(call, "--chance").orElse(file.hole().confidence());
     SeatAnswer answer = seats.check(file.question());
     List<MethodChance> all = chances.each(answer, asked(call));
     Optional<MethodChance> enough = chances.leastCareful(all, asked);

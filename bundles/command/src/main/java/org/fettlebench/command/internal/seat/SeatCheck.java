@@ -9,6 +9,7 @@ import org.fettlebench.command.Command;
 import org.fettlebench.command.CommandException;
 import org.fettlebench.command.Reply;
 import org.fettlebench.command.Usage;
+import org.fettlebench.command.internal.ChanceWords;
 import org.fettlebench.command.internal.Commands;
 import org.fettlebench.command.internal.Figures;
 import org.fettlebench.command.internal.method.Placings;
@@ -125,8 +126,7 @@ public final class SeatCheck implements Command {
   @Override
   public Reply run(Call call) {
     SeatFile file = files.readSeatFile(call.operand("FILE").orElseThrow(), text(call));
-    double confidence =
-        call.number("--confidence", 0, Math.nextDown(1.0)).orElse(file.hole().confidence());
+    double confidence = ChanceWords.read(call, "--confidence").orElse(file.hole().confidence());
     MethodEstimate method = placings.one(call, file.hole().method());
     SeatQuestion question =
         spanner(

@@ -114,6 +114,45 @@ class PatternCommandsTest {
     assertEquals(0.1, ((Number) opening.get("fileMm")).doubleValue(), 1e-5);
   }
 
+  /** However large the other hole is: 4.5 beside 3.9 leaves no fastener of 4 a way in. */
+  @ParameterizedTest
+  @CsvSource({"chance", "fit"})
+  void aHoleSmallerThanTheFastenerIsRefused(String asked) {
+    session.piped(
+        """
+        [pattern]
+        name = "two"
+        unit = "mm"
+        fastener-diameter = 4
+        centres = [[0, 0], [30, 0]]
+        [[part]]
+        name = "a"
+        hole = 4.5
+        method = "jig"
+        measured = [[0, 0], [30, 0]]
+        seen-from = "above"
+        [[part]]
+        name = "b"
+        hole = 3.9
+        method = "jig"
+        measured = [[0, 0], [30, 0]]
+        seen-from = "above"
+        """);
+    Answer answer = session.type("pattern", asked, "-");
+    assertEquals(2, answer.status(), answer.out());
+    assertTrue(answer.err().contains("is smaller than the fastener, 4"), answer.err());
+  }
+
+  @Test
+  void aChanceMayBeSaidInPerCent() throws IOException {
+    Map<String, Object> said =
+        data(1, "pattern", "chance", COVER, "--chance", "90%", "--trials", "500", "--json");
+    assertEquals(0.9, ((Number) said.get("chanceAsked")).doubleValue());
+    Answer none = session.type("pattern", "chance", COVER, "--chance", "1");
+    assertEquals(2, none.status());
+    assertTrue(none.err().contains("is no chance between 0 and 1; write 95%"), none.err());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "pattern chance FLANGE, does not say where the holes should be",

@@ -162,6 +162,17 @@ class PatternsServiceTest {
   @Test
   void aHoleThatDoesNotPassNeverGoes() {
     assertEquals(0, patterns.chance(question(two(50), 4.99, 0.1)).value());
+    // A large hole in the other part does not help.
+    PatternQuestion floating =
+        new PatternQuestion(
+            two(50),
+            5,
+            new PatternPart("cover", OptionalDouble.of(4.99), normal(0.001)),
+            new PatternPart("flange", OptionalDouble.of(6), normal(0.001)),
+            1000,
+            1);
+    assertEquals(-0.005, floating.playMm(), 1e-12);
+    assertEquals(0, patterns.chance(floating).value());
   }
 
   @Test
