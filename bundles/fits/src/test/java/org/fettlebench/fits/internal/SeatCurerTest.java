@@ -97,6 +97,12 @@ class SeatCurerTest {
     double diameter = turn.after().question().head().sweepDiameterMm();
 
     assertEquals(9.0, diameter, 1e-9);
+    assertEquals(
+        1,
+        cures(question(10, 4.9)).stream()
+            .filter(cure -> cure.kind() == SeatCure.Kind.TURN_HEAD_DOWN)
+            .count(),
+        "what is enough is offered alone");
     assertEquals(Verdict.CLEARS, turn.after().verdict());
     assertTrue(
         cures(question(10, 3.5)).stream()
@@ -166,6 +172,19 @@ class SeatCurerTest {
 
     assertEquals(8, turn.after().question().head().sweepDiameterMm(), 1e-9);
     assertEquals(Verdict.TIGHT, turn.after().verdict());
+    assertEquals(0.2, turn.after().allowanceAtIntendedMm(), 1e-6);
+  }
+
+  /** With no error to be expected just enough would only touch: then down to the flats. */
+  @Test
+  void whereJustEnoughOnlyTouchesItIsTurnedDownFurther() {
+    Seat seat = Bench.seat(Bench.rectangle(20, 10), new Point(10, 4.2));
+    SeatCure turn =
+        only(
+            cures(new SeatQuestion(seat, Bench.hexagon(8), 5, 0, "exact")),
+            SeatCure.Kind.TURN_HEAD_DOWN);
+
+    assertEquals(8, turn.after().question().head().sweepDiameterMm(), 1e-9);
     assertEquals(0.2, turn.after().allowanceAtIntendedMm(), 1e-6);
   }
 
