@@ -86,6 +86,17 @@ public final class SeatWords {
         : "Lacks " + both(-allowance, unit) + " even with the hole just right.";
   }
 
+  /** Returns how far the hole may be out, against what is to be expected, in one sentence. */
+  public static String room(SeatAnswer answer, LengthUnit unit) {
+    double allowance = answer.allowanceAtIntendedMm();
+    return (allowance >= 0
+            ? "The hole may be out " + both(allowance, unit)
+            : "Even with the hole just right it lacks " + both(-allowance, unit))
+        + "; the method is expected within "
+        + both(answer.question().expectedErrorMm(), unit)
+        + ".";
+  }
+
   /** Returns what is to be expected, with where that comes from. */
   public static String expected(SeatAnswer answer, LengthUnit unit) {
     return "Expected within "

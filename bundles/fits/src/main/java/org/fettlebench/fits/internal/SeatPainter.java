@@ -109,6 +109,7 @@ public final class SeatPainter implements SeatDrawings {
       sketch.disc(Tone.HEAD, other.centre(), other.radiusMm());
       sketch.circle(LineKind.OUTLINE, other.centre(), other.radiusMm());
       sketch.label(other.centre(), other.name(), Item.Side.CENTRE, false);
+      surround.round(other.centre(), other.radiusMm());
     }
 
     private void headFill() {

@@ -28,6 +28,9 @@ final class Surround {
   /** Size of the drawn on a usual sheet, mm: a guess, to tell what words will stand beside. */
   private static final double SHEET_MM = 100;
 
+  /** Corners for which a circle counts. */
+  private static final int CORNERS = 24;
+
   private final Envelope drawn;
   private final List<List<Point>> lines = new ArrayList<>();
   private final Map<Side, Double> taken = new EnumMap<>(Side.class);
@@ -68,6 +71,16 @@ final class Surround {
       case BELOW -> drawn.getMinY();
       default -> drawn.getMaxY();
     };
+  }
+
+  /** Takes up a circle that is drawn. */
+  void round(Point centre, double radiusMm) {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < CORNERS; i++) {
+      double turn = 2 * Math.PI * i / CORNERS;
+      corners.add(centre.moved(radiusMm * Math.cos(turn), radiusMm * Math.sin(turn)));
+    }
+    drawn(corners);
   }
 
   /**

@@ -105,7 +105,8 @@ class SeatPainterTest {
         Bench.with(lug, new Seat.Wall("wall", new Point(0, 4.4), new Point(18, 5.8), 12, 0.5))
             .withIntended(new Point(9, 1.2)),
         Bench.with(lug, new Seat.Wall("wall", new Point(2, 2), new Point(4, 9), 12, 0.5))
-            .withIntended(new Point(5.5, 0)));
+            .withIntended(new Point(5.5, 0)),
+        lug.withNeighbours(List.of(new Seat.Neighbour("oiler", new Point(17.5, 0.3), 3))));
   }
 
   /** Words 2.1 mm a letter on a drawing 100 mm wide, as the painter guesses. */
@@ -134,6 +135,14 @@ class SeatPainterTest {
             };
     Envelope box = new Envelope(left, left + wide, low, low + high);
     for (Item item : drawing.items()) {
+      if (item instanceof Item.Circle circle && circle.line() == LineKind.GOVERNING) {
+        Point middle = circle.centre();
+        Geometry ring =
+            new GeometryFactory().createPoint(new Coordinate(middle.xMm(), middle.yMm()));
+        assertTrue(
+            ring.distance(new GeometryFactory().toGeometry(box)) > circle.radiusMm(),
+            said + " " + circle);
+      }
       if (item instanceof Item.Path path && path.line() != LineKind.THIN) {
         for (int i = 0; i + 1 < path.points().size(); i++) {
           assertFalse(

@@ -1,7 +1,6 @@
 package org.fettlebench.paper.internal;
 
 import java.util.List;
-import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.Verdict;
 import org.fettlebench.kits.Joint;
@@ -30,16 +29,6 @@ final class CardWords {
     return joint.fails() && !seatFouls
         ? "fails"
         : joint.verdict().map(Verdict::word).orElse("seat not measured");
-  }
-
-  static String room(SeatAnswer seat, LengthUnit first) {
-    double allowance = seat.allowanceAtIntendedMm();
-    return (allowance >= 0
-            ? "The hole may be out " + both(allowance, first)
-            : "Even with the hole just right it lacks " + both(-allowance, first))
-        + "; the method is expected within "
-        + both(seat.question().expectedErrorMm(), first)
-        + ".";
   }
 
   static String cure(SeatCure cure) {

@@ -7,6 +7,7 @@ import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Plotter;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatDrawings;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.JointReport;
 import org.fettlebench.kits.KitReport;
@@ -65,7 +66,7 @@ final class JointCard {
         new Style(10.5, false, Ink.BLACK),
         joint
             .seat()
-            .map(seat -> CardWords.room(seat, first))
+            .map(seat -> SeatWords.room(seat, first))
             .orElse("No measured seat, so nothing says whether the head sits."));
     return Math.max(flow.y() + 8.5, room.y() + 2);
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.JointReport;
 import org.fettlebench.kits.KitReport;
@@ -83,7 +84,7 @@ final class KitReportPages {
     flow.heading(joint.joint().name());
     String supply = joint.supply().words();
     String verdict = CardWords.verdict(joint) + "; fasteners " + supply;
-    String room = joint.seat().map(seat -> " " + CardWords.room(seat, first)).orElse("");
+    String room = joint.seat().map(seat -> " " + SeatWords.room(seat, first)).orElse("");
     point(Marks.of(joint), CardWords.begun(verdict) + "." + room, CardWords.what(joint.joint()));
     if (!joint.joint().note().isBlank()) {
       point(Marks.OPEN, "The kit says: " + joint.joint().note(), "");

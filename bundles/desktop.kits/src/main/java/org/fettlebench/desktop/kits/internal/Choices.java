@@ -18,6 +18,7 @@ import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.Section;
 import org.fettlebench.desktop.widgets.VerdictBadge;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.JointReport;
 
 /** What may be done instead, one of which may be tried on the drawing. */

@@ -12,6 +12,7 @@ import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Layouts;
 import org.fettlebench.desktop.widgets.VerdictBadge;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Joint;
 import org.fettlebench.kits.JointReport;

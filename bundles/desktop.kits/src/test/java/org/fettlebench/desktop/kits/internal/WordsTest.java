@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.fettlebench.fits.SeatAnswer;
+import org.fettlebench.fits.SeatWords;
 import org.fettlebench.kits.FaultyFileException.Fault;
 import org.fettlebench.kits.JointReport;
 import org.fettlebench.kits.KitReport;

@@ -13,6 +13,9 @@ import org.fettlebench.fits.SeatWords;
 
 /** Shows over the drawing what may be dragged, what is chosen, and what it is drawn to. */
 final class HandlePaint implements DrawingCanvas.Overlay {
+  /** Pixels between the pointer's place and its words. */
+  private static final int BESIDE = 14;
+
   private static final Color PAPER = new Color(255, 255, 255);
   private static final Color MARK = new Color(0x1D, 0x4F, 0x86);
   private static final Color CHOSEN = new Color(0xC8, 0x5A, 0x00);
@@ -53,13 +56,18 @@ final class HandlePaint implements DrawingCanvas.Overlay {
     words(gc, x, y, SeatWords.place(snapped.at(), desk.unit()));
   }
 
+  /** The place stands beside the pointer, on the side on which there is room for it. */
   private void words(GC gc, int x, int y, String words) {
     gc.setFont(desk.look().text());
     Point size = gc.textExtent(words);
+    Rectangle all = gc.getClipping();
+    boolean right = x + BESIDE + size.x + 6 <= all.x + all.width;
+    int left = right ? x + BESIDE : x - BESIDE - size.x - 6;
+    int top = Math.max(all.y + 1, y - size.y - 12);
     gc.setBackground(PAPER);
-    gc.fillRectangle(x + 14, y - size.y - 12, size.x + 6, size.y + 2);
+    gc.fillRectangle(left, top, size.x + 6, size.y + 2);
     gc.setForeground(CHOSEN);
-    gc.drawText(words, x + 17, y - size.y - 11, true);
+    gc.drawText(words, left + 3, top + 1, true);
   }
 
   private void handle(GC gc, DrawingView view, Handles.Placed placed) {
