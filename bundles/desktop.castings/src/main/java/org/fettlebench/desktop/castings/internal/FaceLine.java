@@ -51,7 +51,7 @@ final class FaceLine {
     this.desk = desk;
     this.bench = bench;
     this.row = row;
-    number = figure(body, 3, desk.look().faint());
+    number = figure(body, 2, desk.look().faint());
     number.setText(String.valueOf(row + 1));
     name = new Text(body, SWT.SINGLE | SWT.BORDER);
     name.setFont(desk.look().text());
@@ -71,8 +71,8 @@ final class FaceLine {
         cell(body, "measured", (face, entry) -> face.reading(0, face.measuredColumn(), entry));
     cut = cell(body, "least cut", FaceRow::cut);
     mayBeOut = cell(body, "may be out", FaceRow::mayBeOut);
-    comesOff = figure(body, 14, desk.look().ink());
-    spare = figure(body, 7, desk.look().ink());
+    comesOff = figure(body, 13, desk.look().ink());
+    spare = figure(body, 6, desk.look().ink());
     List<Control> fields = fields();
     for (int i = 0; i < fields.size(); i++) {
       int column = i;
@@ -84,7 +84,8 @@ final class FaceLine {
 
   private Label figure(Composite body, int characters, org.eclipse.swt.graphics.Color ink) {
     Label label = new Label(body, SWT.RIGHT);
-    label.setFont(desk.look().text());
+    // Wide enough for what governs, which is set heavier.
+    label.setFont(desk.look().strong());
     label.setForeground(ink);
     label.setBackground(body.getBackground());
     Layouts.characters(label, characters);

@@ -41,7 +41,7 @@ final class FaceTable {
     section = new Section(pane.body(), desk.look(), title());
     GridLayout grid = Layouts.grid(HEADS.size(), 0);
     grid.verticalSpacing = 2;
-    grid.horizontalSpacing = 5;
+    grid.horizontalSpacing = 4;
     section.body().setLayout(grid);
     for (int i = 0; i < HEADS.size(); i++) {
       Label head = Layouts.remark(section.body(), desk.look(), HEADS.get(i));
