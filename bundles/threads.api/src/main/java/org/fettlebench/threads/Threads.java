@@ -63,8 +63,9 @@ public interface Threads {
 
   /**
    * Returns what to say of a designation of a kind that the trade knows and no series carries, such
-   * as a taper pipe thread ({@code R 1/4}), {@code NPT}, {@code MJ}, {@code UNJF}, {@code Tr};
-   * empty for all others. Asked where {@link #find} finds nothing, before near misses are told.
+   * as a taper pipe thread ({@code R 1/4}), {@code NPT}, {@code MJ}, {@code UNJF}, {@code Tr}, or
+   * of a thread with something behind it that is no class ({@code M6-9z}); empty for all others.
+   * Asked where {@link #find} finds nothing, before near misses are told.
    */
   default Optional<String> refusal(String designation) {
     return Optional.empty();

@@ -70,6 +70,10 @@ record Trade(
 
   /** Returns what to write in place of a designation that no series has. */
   String nearThreads(String designation) {
+    Optional<String> other = threads.refusal(designation);
+    if (other.isPresent()) {
+      return other.get();
+    }
     List<String> near =
         threads.near(designation, 3).stream().map(ScrewThread::designation).distinct().toList();
     return near.isEmpty()

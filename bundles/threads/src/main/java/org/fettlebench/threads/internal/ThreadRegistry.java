@@ -171,7 +171,8 @@ public final class ThreadRegistry implements Threads, ThreadLimits, ThreadClasse
 
   @Override
   public Optional<String> refusal(String designation) {
-    return OtherThreads.refusal(DesignationText.key(designation));
+    return OtherThreads.refusal(DesignationText.key(designation))
+        .or(() -> ClassSlip.refusal(designation, this));
   }
 
   @Override

@@ -43,6 +43,14 @@ class OtherThreadsTest {
     assertTrue(refusal.contains(words) && refusal.contains(others), refusal);
   }
 
+  @ParameterizedTest
+  @CsvSource({"M6-9z, M6, 9z, 6g", "1/4-20 UNC-9Z, 1/4-20 UNC, 9Z, 2A", "M6 10g, M6, 10g, 6H"})
+  void saysWhatIsNoClass(String typed, String thread, String behind, String known) {
+    String refusal = threads.refusal(typed).orElseThrow();
+    assertTrue(refusal.startsWith(thread + " is a thread, but \"" + behind + "\""), refusal);
+    assertTrue(refusal.contains(known), refusal);
+  }
+
   @Test
   void isSilentAboutThreadsThatAreCarriedAndAboutSlips() {
     for (ThreadSeries series : threads.series()) {

@@ -149,8 +149,7 @@ final class ThreadsView {
     }
     Optional<String> other = book.threads().refusal(words);
     if (other.isPresent()) {
-      band.offer(
-          "\u201c" + line + "\u201d is of a kind not carried here", other.get() + ".", offers);
+      band.offer("\u201c" + line + "\u201d is no thread that is known", other.get() + ".", offers);
       return;
     }
     for (ScrewThread each : book.threads().near(words, NEAR)) {
