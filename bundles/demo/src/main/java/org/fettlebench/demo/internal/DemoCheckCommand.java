@@ -58,7 +58,7 @@ public class DemoCheckCommand implements Command {
       if (!stock.lines().isEmpty()) {
         throw new CommandException(
             "The demo is not loaded, and the club has stock of its own. Try it on another data"
-                + " directory: demo check --data DIR; or say demo load to put it beside the stock.");
+                + " directory: demo check --data DIR; or say demo load --beside to put it among the stock.");
       }
       demo.load();
     }
