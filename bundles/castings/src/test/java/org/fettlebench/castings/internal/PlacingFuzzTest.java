@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Against searches that know nothing of linear programmes. */
-class SearchedPlacingTest {
+class PlacingFuzzTest {
   @ParameterizedTest
   @MethodSource("org.fettlebench.castings.internal.TrialCastings#seeds")
   void noPoseFoundByTryingIsBetter(long seed) {
