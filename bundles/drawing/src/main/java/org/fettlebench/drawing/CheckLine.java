@@ -19,10 +19,14 @@ public final class CheckLine {
     return unit == LengthUnit.INCH ? TWO_INCHES_MM : MM;
   }
 
+  /** Returns what is to be written beside it where there is little room. */
+  public static String brief(LengthUnit unit) {
+    return (unit == LengthUnit.INCH ? "2 in" : "50 mm") + " when printed at full size";
+  }
+
   /** Returns what is to be written beside it. */
   public static String words(LengthUnit unit) {
-    return (unit == LengthUnit.INCH ? "2 in" : "50 mm")
-        + " when printed at full size; if it is not, do not measure the drawing.";
+    return brief(unit) + "; if it is not, do not measure the drawing.";
   }
 
   /** Draws the line to the right of its foot, parted at every centimetre or half inch. */

@@ -54,17 +54,17 @@ public final class SvgWriter {
     Plotter plotter = Plotter.standardScale(drawing, widthMm, heightMm - FOOT_MM);
     plotter.plot(pen);
     double foot = heightMm - 4;
-    pen.words(note("Scale " + plotter.scaleWords(), new Point(EDGE_MM, foot), true));
+    pen.words(note("Scale " + plotter.scaleWords(), new Point(EDGE_MM, foot)));
     double left = EDGE_MM + SCALE_WORDS_MM;
     CheckLine.plot(pen, new Point(left, foot), first);
     Point beside = new Point(left + CheckLine.lengthMm(first) + 3, foot);
-    pen.words(note(CheckLine.words(first), beside, false));
+    pen.words(note(CheckLine.brief(first), beside));
     pen.svg.append("</svg>\n");
     return pen.svg.toString();
   }
 
-  private static PaperPen.Words note(String words, Point at, boolean strong) {
-    return new PaperPen.Words(at, 0, PaperPen.Hold.START, words, strong);
+  private static PaperPen.Words note(String words, Point at) {
+    return new PaperPen.Words(at, 0, PaperPen.Hold.START, words, false);
   }
 
   private static void check(String name, double mm) {

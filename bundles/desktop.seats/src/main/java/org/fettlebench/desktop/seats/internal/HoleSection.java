@@ -143,7 +143,7 @@ final class HoleSection {
     return "Radius "
         + LengthFormat.allowanceBoth(Length.ofMillimetres(radius), desk.unit())
         + "; "
-        + each.source().standing().words()
+        + each.standing()
         + ".";
   }
 

@@ -40,6 +40,7 @@ final class SeatBook {
 
   private final Trade trade;
   private final HeldHeads heads;
+  private volatile List<HoleMethod> measured = List.of();
   private Proposed lastProposed = new Proposed("", List.of(), Optional.empty());
 
   /** The services asked. */
@@ -77,12 +78,19 @@ final class SeatBook {
 
   /** Returns the ways of placing a hole, least careful first. */
   List<HoleMethod> methods() {
-    return trade.methods().methods();
+    return measured.isEmpty() ? trade.methods().methods() : measured;
+  }
+
+  /** Takes the ways of placing a hole as the club's measured errors have made them. */
+  void measured(List<HoleMethod> methods) {
+    measured = List.copyOf(methods);
   }
 
   /** Returns the way chosen; the least careful one while none is, since it promises least. */
   Optional<HoleMethod> method(Sketch sketch) {
-    Optional<HoleMethod> chosen = trade.methods().find(sketch.hole().method());
+    String id = sketch.hole().method();
+    Optional<HoleMethod> chosen =
+        methods().stream().filter(method -> method.id().equals(id)).findFirst();
     return chosen.isPresent() ? chosen : methods().stream().findFirst();
   }
 

@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.fettlebench.club.KitShelf;
+import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.club.Stock;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.Page;
 import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.fasteners.Heads;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.HoleMethods;
 import org.fettlebench.fits.SeatDrawings;
 import org.fettlebench.fits.Seats;
@@ -18,6 +20,7 @@ import org.fettlebench.fits.Spanners;
 import org.fettlebench.holes.correct.Corrections;
 import org.fettlebench.holes.correct.HoleMeasuring;
 import org.fettlebench.holes.otherface.OtherFaces;
+import org.fettlebench.kits.ClubMethods;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.paper.HoleCards;
 import org.fettlebench.paper.SeatCards;
@@ -50,6 +53,8 @@ public final class SeatPage implements Page {
   private volatile Optional<HoleMeasuring> measuring = Optional.empty();
   private volatile Optional<SeatCards> cards = Optional.empty();
   private volatile Optional<HoleCards> holeCards = Optional.empty();
+  private volatile Optional<ClubMethods> clubMethods = Optional.empty();
+  private volatile Optional<MeasuredErrors> errors = Optional.empty();
   private volatile Optional<Spanners> spanners = Optional.empty();
   private Optional<SeatView> view = Optional.empty();
   private Optional<Desk> desk = Optional.empty();
@@ -128,6 +133,24 @@ public final class SeatPage implements Page {
   }
 
   @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setClubMethods(ClubMethods service) {
+    clubMethods = Optional.of(service);
+  }
+
+  void unsetClubMethods(ClubMethods service) {
+    clubMethods = Optional.empty();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
+  void setErrors(MeasuredErrors service) {
+    errors = Optional.of(service);
+  }
+
+  void unsetErrors(MeasuredErrors service) {
+    errors = Optional.empty();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.OPTIONAL, policy = ReferencePolicy.DYNAMIC)
   void setSpanners(Spanners service) {
     spanners = Optional.of(service);
   }
@@ -173,7 +196,7 @@ public final class SeatPage implements Page {
     return made;
   }
 
-  /** Takes in the stock as it is now, read off the window's thread. */
+  /** Takes in the stock and the club's measured errors as they are now, off the window's thread. */
   @Override
   public void refresh() {
     long now = stock.revision();
@@ -188,6 +211,15 @@ public final class SeatPage implements Page {
                       book.heads().stock(lines);
                       bench.ifPresent(Bench::ask);
                     }));
+    ClubWays ways = new ClubWays(clubMethods, errors);
+    desk.ifPresent(place -> place.work("Looking at the measured holes", ways::now, this::measured));
+  }
+
+  private void measured(List<HoleMethod> methods) {
+    if (!methods.isEmpty() && !methods.equals(book.methods())) {
+      book.measured(methods);
+      bench.ifPresent(Bench::ask);
+    }
   }
 
   @Override

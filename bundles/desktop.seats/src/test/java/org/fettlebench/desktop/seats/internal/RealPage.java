@@ -45,7 +45,7 @@ final class RealPage {
   private static final HeadTables HEADS = new HeadTables(NONE, TABLES, LOUD);
   private static final DrillRegistry DRILLS = new DrillRegistry(NONE, TABLES, LOUD);
   private static final HoleChoice HOLES = new HoleChoice(NONE, TABLES, THREADS, LOUD);
-  private static final HoleMethodTable METHODS = new HoleMethodTable(NONE, TABLES, LOUD);
+  static final HoleMethodTable METHODS = new HoleMethodTable(NONE, TABLES, LOUD);
   private static final SpannerTables SPANNERS = new SpannerTables(NONE, TABLES, LOUD);
   private static final SeatChecker SEATS = new SeatChecker();
   static final KitFiles FILES =

@@ -2,14 +2,26 @@ package org.fettlebench.desktop.seats.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fettlebench.club.HoleError;
+import org.fettlebench.club.MeasuredError;
+import org.fettlebench.club.MeasuredErrors;
+import org.fettlebench.fits.HoleMethod;
 import org.fettlebench.fits.SeatAnswer;
 import org.fettlebench.fits.SeatCure;
 import org.fettlebench.fits.Verdict;
+import org.fettlebench.holes.internal.chance.EstimateService;
 import org.fettlebench.kits.SeatFile;
+import org.fettlebench.kits.internal.ClubMethodsService;
+import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
 import org.junit.jupiter.api.Test;
@@ -188,5 +200,38 @@ class SeatBookTest {
         handles.stream().filter(each -> each.kind() == Handle.Kind.CORNER).count(),
         "a circle has the two ends of its arcs to drag, and none of their chords");
     assertEquals(2, handles.stream().filter(each -> each.kind() == Handle.Kind.ARC).count());
+  }
+
+  @Test
+  void whatTheClubMeasuredTakesTheTablesPlace() {
+    Sketch sketch = Sketches.full().with(Sketches.full().hole().by("jig").asking(0.95));
+    HoleMethod jig = book.method(sketch).orElseThrow();
+    ClubMethodsService club = new ClubMethodsService(RealPage.METHODS, new EstimateService());
+    List<MeasuredError> errors = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      double mm = i % 2 == 0 ? 0.5 : -0.5;
+      HoleError out =
+          new HoleError(
+              "jig",
+              Length.ofMillimetres(mm),
+              Length.ofMillimetres(-mm),
+              LocalDate.EPOCH,
+              "",
+              "",
+              "");
+      errors.add(new MeasuredError(i + 1, out, Instant.EPOCH, Optional.empty()));
+    }
+    MeasuredErrors kept = mock(MeasuredErrors.class);
+    when(kept.all()).thenReturn(errors);
+    book.measured(new ClubWays(Optional.of(club), Optional.of(kept)).now());
+    HoleMethod measured = book.method(sketch).orElseThrow();
+    // Forty holes 0.5 mm out on each axis count for four fifths against ten of the table's.
+    assertTrue(measured.errorRadiusMm(0.95) > 3 * jig.errorRadiusMm(0.95));
+    assertEquals(
+        measured.errorRadiusMm(0.95),
+        book.ask(sketch).answer().orElseThrow().question().expectedErrorMm(),
+        1e-12);
+    assertTrue(measured.standing().startsWith("measured by "), measured.standing());
+    assertEquals(List.of(), new ClubWays(Optional.empty(), Optional.of(kept)).now());
   }
 }
