@@ -38,10 +38,10 @@ final class CrossList {
 
   private static List<Column<CrossPair>> columns(Desk desk) {
     return List.of(
-        Column.<CrossPair>words("Thread", 13, pair -> pair.second().designation()),
+        Column.<CrossPair>words("Thread", 12, pair -> pair.second().designation()),
         Column.<CrossPair>lengths("Larger", desk, p -> Optional.of(p.diameterDifference()))
-            .wide(11),
-        Column.<CrossPair>figures("\u00bd pitch after", "", 1, CrossList::half).wide(12),
+            .wide(12),
+        Column.<CrossPair>figures("\u00bd pitch at", "", 1, CrossList::half).wide(11),
         Column.<CrossPair>words("Then", 11, CrossingWords::inShort).upTo(16));
   }
 
