@@ -13,6 +13,8 @@ import org.fettlebench.castings.Placing;
 import org.fettlebench.castings.RoundFace;
 import org.fettlebench.castings.Spot;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Bores and bosses, against closed forms that can be reckoned on paper, shown beside each. */
 class RoundPlacingTest {
@@ -69,5 +71,44 @@ class RoundPlacingTest {
         place(shifts(Axis.X, Axis.Y), boss, bore("bore", 0, 0, 16, new Spot(1.6, 1, 0), 14));
     assertEquals(0.575, placing.spareMm(), CLOSE);
     assertEquals(1.175, placing.shift().xMm(), CLOSE);
+  }
+
+  /**
+   * Rough and finished 0.6 apart: 0.3 per side, 0.2 short of the cut, so the diameter gives 0.4.
+   */
+  @ParameterizedTest
+  @CsvSource({"BORE, 16, 15.4, 16.4", "BOSS, 20, 20.6, 19.6"})
+  void aRoundOneThatIsShortGivesInItsDiameter(
+      RoundFace.Kind kind, double finished, double rough, double then) {
+    RoundFace round =
+        new RoundFace(
+            "round",
+            kind,
+            Axis.Z,
+            new Spot(0, 0, 0),
+            finished,
+            0.5,
+            List.of(new RoundFace.Rough(new Spot(2, 1, 0), rough)),
+            0);
+    Placing placing = place(shifts(Axis.X, Axis.Y), round);
+    assertEquals(-0.2, placing.spareMm(), CLOSE);
+    assertEquals(1, placing.givings().size());
+    Placing.Giving giving = placing.givings().get(0);
+    assertEquals(0.4, giving.byMm(), 1e-5);
+    assertEquals(then, giving.finishedMm(), 1e-5);
+    assertTrue(Placing.cleansUp(giving.spareMm()), "tried, it cleans up: " + giving.spareMm());
+    assertEquals(0, giving.spareMm(), 1e-4);
+  }
+
+  /** Two cores are too large for their bores: to open one alone leaves the other short. */
+  @Test
+  void whatCannotHelpAloneIsNotOffered() {
+    Placing placing =
+        place(
+            shifts(Axis.X, Axis.Y),
+            bore("left", 0, 0, 16, new Spot(0, 0, 0), 16.2),
+            bore("right", 40, 0, 16, new Spot(40, 0, 0), 16.2));
+    assertEquals(-0.1, placing.spareMm(), CLOSE);
+    assertEquals(List.of(), placing.givings());
   }
 }
