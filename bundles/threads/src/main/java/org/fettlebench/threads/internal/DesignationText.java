@@ -22,7 +22,7 @@ final class DesignationText {
   private static final Pattern WORDS_WITHOUT_WEIGHT =
       Pattern.compile(
           "(?<![a-z])(?:inches|inch|in|tpi|threads|thread|mm|size|pitch)(?![a-z])"
-              + "|(?<=\\d)\\s*t(?![a-z])|(?:iso|metric)\\s+(?=m\\s*\\d)|(?<=^m[\\d. x]{1,20})\\s(?:iso|metric)$");
+              + "|(?<=\\d)\\s*t(?![a-z])|(?:(?:iso|metric)\\s+)+(?=m\\s*\\d)|(?<=^m[\\d. x]{1,20})\\s(?:iso|metric)$");
   // Behind a letter only one digit belongs to the size: G1 1/4, but not in a series named FINE32.
   private static final Pattern MIXED_NUMBER =
       Pattern.compile("((?<![a-z\\d])\\d{1,3}|(?<=[a-z])\\d)(?:\\s*-\\s*|\\s+)(\\d+/\\d)");

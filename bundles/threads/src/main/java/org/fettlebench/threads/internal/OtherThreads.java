@@ -26,7 +26,7 @@ final class OtherThreads {
               ".*np(?:t|tf|s|sm|sf)(?:[\\d+/-].*)?",
               found -> "American pipe threads (NPT, NPS) are not carried"),
           kind(
-              "mj(\\d.*)",
+              "mj(\\d+(?:\\.\\d+)?(?:x\\d+(?:\\.\\d+)?)?).*",
               found ->
                   "MJ (ISO 5855) has a larger root radius and is not carried; M"
                       + found.group(1).replace("x", " x ")

@@ -13,6 +13,9 @@ import org.fettlebench.tooling.DrillSize;
 
 /** Says what there is to say of drills and holes. */
 final class TappingWords {
+  /** What wall charts want: more is much, less is little. */
+  private static final double WANTED = 75;
+
   private TappingWords() {}
 
   /** Returns a per cent to whole figures, with a half where there is one. */
@@ -87,7 +90,13 @@ final class TappingWords {
             off ->
                 LengthFormat.show(off.abs(), unit, unit == LengthUnit.MILLIMETRE ? 3 : 4)
                     + (off.isPositive() ? " too large" : " too small"))
-        .orElseGet(() -> tapping.choice().concern().isPresent() ? "unusual per cent" : "");
+        .orElseGet(
+            () ->
+                tapping.choice().concern().isEmpty()
+                    ? ""
+                    : tapping.choice().percentOfThread() > WANTED
+                        ? "much thread"
+                        : "little thread");
   }
 
   static String source(Source source) {

@@ -34,8 +34,8 @@ final class ThreadField {
     Layouts.characters(text, 14);
     text.addListener(SWT.Modify, event -> typed.accept(text.getText()));
     Composite second = cell(row, desk, "or");
-    series = combo(second, desk, 22);
-    sizes = combo(second, desk, 11);
+    series = combo(second, desk, 24);
+    sizes = combo(second, desk, 14);
     series.addListener(SWT.Selection, event -> offerSizes());
     sizes.addListener(SWT.Selection, event -> take());
     refresh();
