@@ -46,6 +46,7 @@ public record PatternFile(
    * @param tapped whether its holes are tapped
    * @param hole diameter of its plain holes, if the file says so; empty when tapped
    * @param placing how its holes will be placed, if the file says so
+   * @param leaning how far fasteners in its tapped holes stand over, if the file says so
    * @param measured its holes as seen from above, if they were measured
    */
   public record Part(
@@ -53,6 +54,7 @@ public record PatternFile(
       boolean tapped,
       Optional<Length> hole,
       Optional<PlacingLaw> placing,
+      Optional<PlacingLaw> leaning,
       List<MeasuredPattern.Hole> measured) {
     /** Copies what could change. */
     public Part {
@@ -68,7 +70,10 @@ public record PatternFile(
                       .orElseThrow(() -> missing("hole", "such as hole = \"No 26\""))
                       .millimetres());
       return new PatternPart(
-          name, diameter, placing.orElseThrow(() -> missing("method", "such as method = \"jig\"")));
+          name,
+          diameter,
+          placing.orElseThrow(() -> missing("method", "such as method = \"jig\"")),
+          leaning.orElseGet(PlacingLaw::exact));
     }
 
     private IllegalArgumentException missing(String key, String example) {

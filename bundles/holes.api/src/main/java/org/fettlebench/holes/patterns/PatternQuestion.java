@@ -49,6 +49,11 @@ public record PatternQuestion(
     return part.tapped() ? 0 : (part.clearanceMm().getAsDouble() - fastenerMm) / 2;
   }
 
+  /** Returns how far fasteners stand over at the far face of what they pass. */
+  public PlacingLaw leaning() {
+    return lower.tapped() ? lower.leaning() : upper.leaning();
+  }
+
   /** Returns the hole that gives a play, in every part that is not tapped. */
   public double holeForPlayMm(double playMm) {
     return fastenerMm + (fixed() ? 2 : 1) * playMm;

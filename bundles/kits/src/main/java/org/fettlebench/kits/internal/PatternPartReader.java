@@ -39,6 +39,7 @@ final class PatternPartReader {
       section.fault("hole", "stands beside tapped = true", "Leave one of the two out");
     }
     Optional<PlacingLaw> placing = placing(section);
+    Optional<PlacingLaw> leaning = leaning(section, tapped);
     List<Hole> measured = measured(section, tapped, hole);
     wanted
         .filter(pattern -> !measured.isEmpty() && pattern.centres().size() != measured.size())
@@ -51,7 +52,7 @@ final class PatternPartReader {
     section.done();
     return section.reading().faults().size() > before || name.isEmpty()
         ? Optional.empty()
-        : Optional.of(new PatternFile.Part(name.get(), tapped, hole, placing, measured));
+        : Optional.of(new PatternFile.Part(name.get(), tapped, hole, placing, leaning, measured));
   }
 
   private Optional<PlacingLaw> placing(Section section) {
@@ -73,6 +74,36 @@ final class PatternPartReader {
           "Leave all but one of method, sigma and within out");
     }
     return said.stream().findFirst();
+  }
+
+  /** How far fasteners stand over: by the holes' lean over a depth, at the height they pass. */
+  private static Optional<PlacingLaw> leaning(Section section, boolean tapped) {
+    Optional<Section> leans = section.table("leans");
+    if (leans.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!tapped) {
+      section.fault("leans", "is said of plain holes", "Leave it out, or write tapped = true");
+    }
+    String remedy = "Write leans = { sigma = \"0.05 mm\", over = \"10 mm\", passed = \"6 mm\" }";
+    Optional<Length> sigma = leans.get().requiredPositive("sigma", remedy);
+    Optional<Length> over = leans.get().requiredPositive("over", remedy);
+    Optional<Length> passed = leans.get().requiredPositive("passed", remedy);
+    leans.get().done();
+    if (!tapped || sigma.isEmpty() || over.isEmpty() || passed.isEmpty()) {
+      return Optional.empty();
+    }
+    double atFarFace =
+        sigma.get().millimetres() * passed.get().millimetres() / over.get().millimetres();
+    String means =
+        "leaning by sigma "
+            + Say.size(sigma.get())
+            + " over "
+            + Say.size(over.get())
+            + ", "
+            + Say.size(passed.get())
+            + " passed (the pattern file)";
+    return Optional.of(PlacingLaw.normal(atFarFace, means, OWN));
   }
 
   private static String own(String what, Length size) {

@@ -46,6 +46,21 @@ class PatternFileTest {
         .toList();
   }
 
+  /** 0.05 over 10 mm is 0.03 at 6 mm. */
+  @Test
+  void tappedHolesMayLean() {
+    String leans = "tapped = true\nleans = { sigma = 0.05, over = 10, passed = 6 }";
+    PatternQuestion question = read(HEAD + PARTS.replace("tapped = true", leans)).question(100, 1);
+    assertEquals(0.03, question.leaning().sigmaPerAxisMm(), 1e-12);
+    assertEquals(0, read(HEAD + PARTS).question(100, 1).leaning().sigmaPerAxisMm());
+    assertEquals(
+        List.of("10:1 is said of plain holes"),
+        faults(HEAD + PARTS.replace("method", leans.substring(14) + "\nmethod")));
+    assertEquals(
+        List.of("14:1 leans of part \"body\" has no over"),
+        faults(HEAD + PARTS.replace("tapped = true", leans.replace("over = 10, ", ""))));
+  }
+
   @Test
   void aBoltCircleIsRead() {
     PatternFile file = read(HEAD + "first-degrees = 90\n" + PARTS);

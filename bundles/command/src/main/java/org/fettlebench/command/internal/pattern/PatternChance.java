@@ -130,7 +130,9 @@ public final class PatternChance implements Command {
         + " asked"
         + (reached ? " or more\n" : "\n")
         + columns.text()
-        + "\nOnce spotted, the two parts are a pair: mark them, they will fit no others.\n"
+        + "\n"
+        + PatternSheet.leaning(question, unit)
+        + "Once spotted, the two parts are a pair: mark them, they will fit no others.\n"
         + Cautions.DRILLING;
   }
 

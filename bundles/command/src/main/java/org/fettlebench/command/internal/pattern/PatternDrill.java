@@ -179,6 +179,10 @@ public final class PatternDrill implements Command {
             + " the drill's own size: a drill that cuts large only helps.");
     text.add(found.question().upper().name() + ": " + found.question().upper().placing().means());
     text.add(found.question().lower().name() + ": " + found.question().lower().placing().means());
+    String leaning = PatternSheet.leaning(found.question(), unit).strip();
+    if (!leaning.isEmpty()) {
+      text.add(leaning);
+    }
     text.add(Cautions.DRILLING);
     return String.join("\n", text);
   }

@@ -10,6 +10,7 @@ import org.fettlebench.command.internal.method.Placings;
 import org.fettlebench.holes.chance.Chance;
 import org.fettlebench.holes.patterns.PatternPart;
 import org.fettlebench.holes.patterns.PatternQuestion;
+import org.fettlebench.holes.patterns.PlacingLaw;
 import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.PatternFile;
 import org.fettlebench.measure.Length;
@@ -94,6 +95,19 @@ final class PatternSheet {
         + LengthFormat.allowanceBoth(Length.ofMillimetres(part.placing().sigmaPerAxisMm()), unit);
   }
 
+  /** Returns what was assumed of holes that lean, a line with its end; empty when none does. */
+  static String leaning(PatternQuestion question, LengthUnit unit) {
+    PlacingLaw leaning = question.leaning();
+    return leaning.law().isEmpty()
+        ? ""
+        : "Tapped holes "
+            + leaning.means()
+            + ": fasteners stand over by sigma per axis "
+            + LengthFormat.allowanceBoth(Length.ofMillimetres(leaning.sigmaPerAxisMm()), unit)
+            + " at the far face, normal and apart from where the hole lands; they do not bend, and"
+            + " must pass at both faces.\n";
+  }
+
   static Object parts(PatternQuestion question) {
     return List.of(part(question.upper()), part(question.lower()));
   }
@@ -107,6 +121,8 @@ final class PatternSheet {
                 ? java.util.Optional.empty()
                 : java.util.Optional.of(Data.mm(part.clearanceMm().getAsDouble())),
         "placing", part.placing().means(),
-        "sigmaPerAxisMm", Data.mm(part.placing().sigmaPerAxisMm()));
+        "sigmaPerAxisMm", Data.mm(part.placing().sigmaPerAxisMm()),
+        "leaningSigmaPerAxisMm",
+            part.leaning().law().map(law -> Data.mm(part.leaning().sigmaPerAxisMm())));
   }
 }

@@ -144,6 +144,20 @@ class PatternCommandsTest {
   }
 
   @Test
+  void whatLeansIsToldWithItsAssumptions() throws IOException {
+    session.piped(
+        Files.readString(Path.of(COVER))
+            .replace(
+                "tapped = true",
+                "tapped = true\nleans = { sigma = \"0.05 mm\", over = \"10 mm\", passed = \"6 mm\" }"));
+    Answer answer = session.type("pattern", "chance", "-", "--trials", "500");
+    assertTrue(
+        answer.out().contains("stand over by sigma per axis 0.030 mm (0.001 in) at the far face"),
+        answer.out());
+    assertTrue(answer.out().contains("must pass at both faces."), answer.out());
+  }
+
+  @Test
   void aChanceMayBeSaidInPerCent() throws IOException {
     Map<String, Object> said =
         data(1, "pattern", "chance", COVER, "--chance", "90%", "--trials", "500", "--json");

@@ -56,12 +56,15 @@ final class Simulation {
   private final class Pairs {
     private final Places upper;
     private final Places lower;
-    private final Motion motion = new Motion(centres.size());
+    private final boolean leans = question.leaning().law().isPresent();
+    private final Places leaning;
+    private final Motion motion = new Motion(leans ? 2 * centres.size() : centres.size());
     private final double playMm;
 
     Pairs(Draws draws, double playMm) {
       this.upper = new Places(question.upper().placing().law(), draws);
       this.lower = new Places(question.lower().placing().law(), draws);
+      this.leaning = new Places(question.leaning().law(), draws);
       this.playMm = playMm;
     }
 
@@ -71,14 +74,24 @@ final class Simulation {
       for (Point centre : centres) {
         upper.next();
         lower.next();
-        motion.add(
-            centre.xMm() + upper.x(),
-            centre.yMm() + upper.y(),
-            centre.xMm() + lower.x(),
-            centre.yMm() + lower.y(),
-            playMm);
+        add(centre, 0, 0);
+        if (leans) {
+          // What stands over has to pass where it leaves the hole as well as where it enters.
+          leaning.next();
+          add(centre, leaning.x(), leaning.y());
+        }
       }
       return motion;
+    }
+
+    private void add(Point centre, double overX, double overY) {
+      boolean below = question.lower().tapped();
+      motion.add(
+          centre.xMm() + upper.x() + (below ? 0 : overX),
+          centre.yMm() + upper.y() + (below ? 0 : overY),
+          centre.xMm() + lower.x() + (below ? overX : 0),
+          centre.yMm() + lower.y() + (below ? overY : 0),
+          playMm);
     }
   }
 }
