@@ -14,6 +14,9 @@ final class BestShape {
     35, -35, 145, -145, 60, -60, 120, -120, 78, -78, 102, -102
   };
 
+  /** Words under or over a leader less steep than this would reach back over the head. */
+  private static final double STEEP = 0.8;
+
   private final Point intended;
   private final Point best;
   private final double size;
@@ -69,7 +72,12 @@ final class BestShape {
     Item.Side way = uy > 0 ? Item.Side.ABOVE : Item.Side.BELOW;
     boolean taken = taken(governing, side) && taken(governing, way);
     double cost = out + (taken ? 0.3 * size : 0);
-    return new Leader(end, side, surround.beyond(side, end, WORDS) ? cost + 0.25 * size : cost);
+    if (!surround.beyond(side, end, WORDS)) {
+      return new Leader(end, side, cost);
+    }
+    // Where the words would cross the flat's edge they stand under or over the leader's end.
+    boolean clear = Math.abs(uy) > STEEP && !surround.beyond(way, end, WORDS);
+    return new Leader(end, way, cost + (clear ? 0.05 : 0.25) * size);
   }
 
   /** Returns whether what governs is figured on a side. */

@@ -25,12 +25,16 @@ final class Surround {
   /** Width of a letter, mm of paper. */
   private static final double LETTER_MM = 2.1;
 
+  /** Between words and their place, mm of paper. */
+  private static final double GAP_MM = 2;
+
   /** Size of the drawn on a usual sheet, mm: a guess, to tell what words will stand beside. */
   private static final double SHEET_MM = 100;
 
   /** Corners for which a circle counts. */
   private static final int CORNERS = 24;
 
+  private final Envelope flat;
   private final Envelope drawn;
   private final List<List<Point>> lines = new ArrayList<>();
   private final Map<Side, Double> taken = new EnumMap<>(Side.class);
@@ -41,7 +45,8 @@ final class Surround {
    * @param headReachMm how far what is drawn of the head reaches from the intended centre
    */
   Surround(Seat seat, double headReachMm) {
-    drawn = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
+    flat = AllowedCentres.polygon(seat.outline().points()).getEnvelopeInternal();
+    drawn = new Envelope(flat);
     Envelope round = new Envelope(new Coordinate(seat.intended().xMm(), seat.intended().yMm()));
     round.expandBy(headReachMm);
     drawn.expandToInclude(round);
@@ -111,13 +116,20 @@ final class Surround {
     return upright ? new Point(near.xMm(), way * far) : new Point(way * far, near.yMm());
   }
 
-  /** Returns whether words that begin at a place reach beyond what is drawn, as far as guessed. */
+  /** Returns whether words on a side of a place reach beyond the flat, as far as guessed. */
   boolean beyond(Side side, Point at, String words) {
     double mm = Math.max(drawn.getWidth(), drawn.getHeight()) / SHEET_MM;
-    double length = mm * LETTER_MM * words.length();
-    return side == Side.RIGHT
-        ? at.xMm() + length > drawn.getMaxX()
-        : at.xMm() - length < drawn.getMinX();
+    double length = mm * (LETTER_MM * words.length() + GAP_MM);
+    return switch (side) {
+      case RIGHT -> at.xMm() + length > flat.getMaxX();
+      case LEFT -> at.xMm() - length < flat.getMinX();
+      case ABOVE -> at.yMm() + mm * LINE_MM > flat.getMaxY() || past(at, length / 2);
+      default -> at.yMm() - mm * LINE_MM < flat.getMinY() || past(at, length / 2);
+    };
+  }
+
+  private boolean past(Point at, double half) {
+    return at.xMm() + half > flat.getMaxX() || at.xMm() - half < flat.getMinX();
   }
 
   /** Returns a place as along and out. */
