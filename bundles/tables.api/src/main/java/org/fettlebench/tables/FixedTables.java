@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 public final class FixedTables implements Tables {
   private static final String FOLDER = "FETTLEBENCH/tables";
 
+  /** How the one package of a providing bundle is named after the bundle's own name. */
+  private static final String HIDDEN = ".internal";
+
   private final List<Table> tables;
 
   private FixedTables(List<Table> tables) {
@@ -35,7 +38,8 @@ public final class FixedTables implements Tables {
   /**
    * Reads tables from resources beside a class.
    *
-   * @param anchor whose class loader finds them; its package's name becomes the tables' module
+   * @param anchor whose class loader finds them; its package's name, less a last {@code .internal},
+   *     becomes the tables' module
    * @param names as {@link Class#getResourceAsStream} takes them, such as {@code
    *     /FETTLEBENCH/tables/ba.csv}
    * @throws TableFormatException if one is faulty
@@ -53,7 +57,8 @@ public final class FixedTables implements Tables {
    * Reads every table that the jars or class folders of some classes carry, as the registry would
    * when their bundles start.
    *
-   * @param anchors one class of each jar; the name of its package becomes the tables' module
+   * @param anchors one class of each jar; the name of its package, less a last {@code .internal},
+   *     becomes the tables' module, as it is the bundle's name
    * @throws TableFormatException if one is faulty
    * @throws UncheckedIOException if a jar carries no tables or cannot be read
    */
@@ -97,10 +102,15 @@ public final class FixedTables implements Tables {
         throw new IllegalArgumentException("no table " + name + " beside " + anchor.getName());
       }
       return TableFile.read(
-          name, anchor.getPackageName(), new InputStreamReader(bytes, StandardCharsets.UTF_8));
+          name, module(anchor), new InputStreamReader(bytes, StandardCharsets.UTF_8));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(name + " cannot be read", unreadable);
     }
+  }
+
+  private static String module(Class<?> anchor) {
+    String name = anchor.getPackageName();
+    return name.endsWith(HIDDEN) ? name.substring(0, name.length() - HIDDEN.length()) : name;
   }
 
   @Override

@@ -77,6 +77,7 @@ import org.fettlebench.modules.Modules;
 import org.fettlebench.paper.internal.CastingCardService;
 import org.fettlebench.paper.internal.HoleCardService;
 import org.fettlebench.paper.internal.SeatCardService;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.Version;
@@ -90,98 +91,98 @@ public final class AllCommands {
     Modules modules = mock(Modules.class);
     when(modules.folder()).thenReturn(folder.resolve("modules"));
     when(modules.installed()).thenReturn(List.of());
-    Placings placings = new Placings(Providers.CLUB_METHODS, club.errors());
+    Placings placings = new Placings(RealTrade.CLUB_METHODS, club.errors());
     Bench bench = bench(club.stock(), club.errors());
     PlacePapers papers = placePapers();
     return new Command[] {
       new CastingPlace(
-          Providers.KIT_FILES, Providers.CASTINGS, Providers.CASTING_DRAWINGS, castingPapers()),
-      new HolePilot(bench, Providers.PILOTS),
-      new HoleMeasure(bench, Providers.MEASURING),
-      new HoleCorrect(bench, Providers.CORRECTIONS, papers),
-      new HoleMark(bench, Providers.OTHER_FACES, papers),
-      new ThreadShow(Providers.THREADS),
-      new ThreadList(Providers.THREADS),
-      new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
-      new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
+          RealTrade.KIT_FILES, RealTrade.CASTINGS, RealTrade.CASTING_DRAWINGS, castingPapers()),
+      new HolePilot(bench, RealTrade.PILOTS),
+      new HoleMeasure(bench, RealTrade.MEASURING),
+      new HoleCorrect(bench, RealTrade.CORRECTIONS, papers),
+      new HoleMark(bench, RealTrade.OTHER_FACES, papers),
+      new ThreadShow(RealTrade.THREADS),
+      new ThreadList(RealTrade.THREADS),
+      new ThreadLimitsCommand(RealTrade.THREADS, RealTrade.THREAD_CLASSES),
+      new ThreadStrengthCommand(RealTrade.THREADS, RealTrade.STRENGTH, RealTrade.MATERIALS),
       new ThreadBatch(
-          Providers.THREADS,
-          Providers.THREAD_CLASSES,
-          Providers.STRENGTH,
-          Providers.WIRES,
-          Providers.MATERIALS,
-          Providers.DRILLS,
-          Providers.HOLES),
+          RealTrade.THREADS,
+          RealTrade.THREAD_CLASSES,
+          RealTrade.STRENGTH,
+          RealTrade.WIRES,
+          RealTrade.MATERIALS,
+          RealTrade.DRILLS,
+          RealTrade.HOLES),
       new ThreadWires(
-          Providers.THREADS,
-          Providers.THREAD_CLASSES,
-          Providers.WIRES,
-          Providers.DRILLS,
+          RealTrade.THREADS,
+          RealTrade.THREAD_CLASSES,
+          RealTrade.WIRES,
+          RealTrade.DRILLS,
           club.stock()),
-      new MaterialList(Providers.MATERIALS),
-      new ThreadIdentify(Providers.IDENTIFIER),
-      new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER),
-      new HeadShow(Providers.THREADS, Providers.HEADS),
-      new HeadScale(Providers.THREADS, Providers.HEADS),
-      new JointZone(Providers.THREADS),
-      new JointEdge(Providers.THREADS, Providers.EDGE_RULES),
-      new JointLength(Providers.THREADS, Providers.HEADS, club.stock()),
-      new PatternChance(Providers.KIT_FILES, Providers.PATTERNS, placings),
+      new MaterialList(RealTrade.MATERIALS),
+      new ThreadIdentify(RealTrade.IDENTIFIER),
+      new ThreadPairs(RealTrade.THREADS, RealTrade.IDENTIFIER),
+      new HeadShow(RealTrade.THREADS, RealTrade.HEADS),
+      new HeadScale(RealTrade.THREADS, RealTrade.HEADS),
+      new JointZone(RealTrade.THREADS),
+      new JointEdge(RealTrade.THREADS, RealTrade.EDGE_RULES),
+      new JointLength(RealTrade.THREADS, RealTrade.HEADS, club.stock()),
+      new PatternChance(RealTrade.KIT_FILES, RealTrade.PATTERNS, placings),
       new PatternDrill(
-          Providers.KIT_FILES, Providers.PATTERNS, Providers.DRILLS, club.stock(), placings),
-      new PatternFitCommand(Providers.KIT_FILES, Providers.PATTERNS, Providers.PATTERN_DRAWINGS),
-      new DrillNear(Providers.DRILLS, club.stock()),
-      new DrillShow(Providers.DRILLS, club.stock(), Providers.DRILLED),
-      new HoleReam(Providers.DRILLS, club.stock(), Providers.DRILLED, Providers.WORK),
-      new ChartPrint(Providers.WALL_CHARTS, Providers.DRILLS, club.stock()),
-      new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK),
+          RealTrade.KIT_FILES, RealTrade.PATTERNS, RealTrade.DRILLS, club.stock(), placings),
+      new PatternFitCommand(RealTrade.KIT_FILES, RealTrade.PATTERNS, RealTrade.PATTERN_DRAWINGS),
+      new DrillNear(RealTrade.DRILLS, club.stock()),
+      new DrillShow(RealTrade.DRILLS, club.stock(), RealTrade.DRILLED),
+      new HoleReam(RealTrade.DRILLS, club.stock(), RealTrade.DRILLED, RealTrade.WORK),
+      new ChartPrint(PaperTrade.WALL_CHARTS, RealTrade.DRILLS, club.stock()),
+      new DrillSpeed(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.SPEEDS, RealTrade.WORK),
       new TapRiskCommand(
-          Providers.THREADS,
-          Providers.DRILLS,
-          Providers.HOLES,
-          Providers.TAP_RISKS,
-          Providers.WORK,
+          RealTrade.THREADS,
+          RealTrade.DRILLS,
+          RealTrade.HOLES,
+          RealTrade.TAP_RISKS,
+          RealTrade.WORK,
           club.stock()),
       new HeadSinkCommand(
-          Providers.THREADS,
-          Providers.HEADS,
-          Providers.SINKS,
-          Providers.HOLES,
-          Providers.DRILLS,
+          RealTrade.THREADS,
+          RealTrade.HEADS,
+          RealTrade.SINKS,
+          RealTrade.HOLES,
+          RealTrade.DRILLS,
           club.stock()),
-      new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, club.stock()),
+      new HolePlan(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.HOLES, club.stock()),
       new SeatCheck(
-          Providers.KIT_FILES,
-          Providers.SEATS,
+          RealTrade.KIT_FILES,
+          RealTrade.SEATS,
           placings,
           seatPapers(),
-          new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)),
-      new SeatChance(Providers.KIT_FILES, Providers.SEATS, placings, Providers.CHANCES),
-      new MethodList(Providers.CLUB_METHODS, club.errors()),
-      new MethodShow(Providers.CLUB_METHODS, club.errors()),
-      new MethodMeasure(Providers.METHODS, Providers.CLUB_METHODS, club.errors()),
-      new MethodErrors(club.errors(), Providers.ERROR_FILES),
-      new MethodTakeIn(club.errors(), Providers.ERROR_FILES),
+          new SeatTrade(RealTrade.THREADS, RealTrade.HEADS, RealTrade.SPANNERS)),
+      new SeatChance(RealTrade.KIT_FILES, RealTrade.SEATS, placings, RealTrade.CHANCES),
+      new MethodList(RealTrade.CLUB_METHODS, club.errors()),
+      new MethodShow(RealTrade.CLUB_METHODS, club.errors()),
+      new MethodMeasure(RealTrade.METHODS, RealTrade.CLUB_METHODS, club.errors()),
+      new MethodErrors(club.errors(), RealTrade.ERROR_FILES),
+      new MethodTakeIn(club.errors(), RealTrade.ERROR_FILES),
       new MethodStrike(club.errors()),
       new KitCheckCommand(
-          Providers.KIT_FILES,
-          Providers.KIT_CHECK,
-          Providers.KIT_REPORTS,
+          RealTrade.KIT_FILES,
+          RealTrade.KIT_CHECK,
+          RealTrade.KIT_REPORTS,
           club.stock(),
           club.errors(),
           club.shelf(),
-          PapersForTests.printing(Providers.DRAWINGS, Providers.KIT_REPORTS)),
+          PapersForTests.printing(RealTrade.DRAWINGS, RealTrade.KIT_REPORTS)),
       new KitList(club.shelf()),
       new KitRemove(club.shelf()),
       new StockList(club.stock()),
-      new StockReceive(club.stock(), Providers.STOCK_FILES),
+      new StockReceive(club.stock(), RealTrade.STOCK_FILES),
       new StockTake(club.stock()),
       new StockPutBack(club.stock()),
       new StockScrap(club.stock()),
       new StockCount(club.stock()),
       new StockUndo(club.stock()),
       new StockHistory(club.stock()),
-      new StockExport(club.stock(), Providers.STOCK_FILES),
+      new StockExport(club.stock(), RealTrade.STOCK_FILES),
       new ToolLend(club.stock()),
       new ToolReturn(club.stock()),
       new ToolOut(club.stock()),
@@ -196,32 +197,32 @@ public final class AllCommands {
   /** Returns what the commands about a hole's place need, for a stock. */
   public static Bench bench(Stock stock, MeasuredErrors errors) {
     return new Bench(
-        Providers.KIT_FILES,
-        new Placings(Providers.CLUB_METHODS, errors),
-        Providers.DRILLS,
+        RealTrade.KIT_FILES,
+        new Placings(RealTrade.CLUB_METHODS, errors),
+        RealTrade.DRILLS,
         stock,
-        Providers.THREADS,
-        Providers.HEADS,
-        Providers.SPANNERS);
+        RealTrade.THREADS,
+        RealTrade.HEADS,
+        RealTrade.SPANNERS);
   }
 
   /** Returns what writes cards about castings. */
   public static CastingPapers castingPapers() {
     CastingPapers papers = new CastingPapers();
-    papers.setCards(new CastingCardService(Providers.CASTING_DRAWINGS));
+    papers.setCards(new CastingCardService(RealTrade.CASTING_DRAWINGS));
     return papers;
   }
 
   /** Returns what writes cards about holes. */
   public static PlacePapers placePapers() {
     PlacePapers papers = new PlacePapers();
-    papers.setCards(new HoleCardService(Providers.CORRECTIONS, Providers.OTHER_FACES));
+    papers.setCards(new HoleCardService(RealTrade.CORRECTIONS, RealTrade.OTHER_FACES));
     return papers;
   }
 
   /** Returns what writes cards of seats. */
   public static SeatPapers seatPapers() {
-    SeatPapers papers = new SeatPapers(Providers.DRAWINGS);
+    SeatPapers papers = new SeatPapers(RealTrade.DRAWINGS);
     papers.setCards(new SeatCardService());
     return papers;
   }

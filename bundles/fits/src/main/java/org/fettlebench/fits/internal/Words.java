@@ -19,6 +19,9 @@ final class Words {
     "right and near"
   };
 
+  /** Half of the last digit in which a shift is written: less would read 0.00 mm. */
+  private static final double LEAST_PRINTED_MM = 0.005;
+
   private Words() {}
 
   static String both(double mm) {
@@ -32,8 +35,12 @@ final class Words {
     return across.isEmpty() || along.isEmpty() ? across + along : across + ", " + along;
   }
 
+  private static boolean printsAsNothing(double mm) {
+    return Math.abs(mm) < LEAST_PRINTED_MM;
+  }
+
   private static String part(double mm, String positive, String negative) {
-    if (mm == 0) {
+    if (printsAsNothing(mm)) {
       return "";
     }
     return LengthFormat.showBoth(Length.ofMillimetres(Math.abs(mm)), LengthUnit.MILLIMETRE)
@@ -52,7 +59,7 @@ final class Words {
         + both(Math.hypot(dx, dy))
         + " "
         + direction(dx, dy)
-        + (dx != 0 && dy != 0 ? ": " + shift(dx, dy) : "");
+        + (printsAsNothing(dx) || printsAsNothing(dy) ? "" : ": " + shift(dx, dy));
   }
 
   static String otherHead(String title, String caveat) {

@@ -5,22 +5,33 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fettlebench.fits.Seat;
+import org.fettlebench.holes.patterns.EdgeRule;
+import org.fettlebench.holes.patterns.EdgeRules;
 import org.fettlebench.kits.Finding;
 import org.fettlebench.kits.Finding.Weight;
 import org.fettlebench.kits.JointCase;
 import org.fettlebench.kits.JointRule;
 import org.fettlebench.measure.Point;
 import org.fettlebench.measure.Tolerances;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
 
-/** Says when a hole is so near an edge that it may tear out. */
-final class EdgeDistanceRule implements JointRule {
+/** Says when a hole is so near an edge that it may tear out; stands aside where no table says. */
+@Component
+public final class EdgeDistanceRule implements JointRule {
   static final String NAME = "edge distance";
 
-  /** Centre to edge in diameters of the fastener, never to be less: the source's rule. */
-  private static final double LEAST_DIAMETERS = 1.0;
+  /** The rule by which less is never taken; a club's table may give it another figure. */
+  private static final String RULE = "structural-never-below";
 
-  private static final String SOURCE =
-      "AISC A360-16 Table J3.4, for structural bolts: never below 1 diameter without approval";
+  private final EdgeRules rules;
+
+  /** Takes the rules of edge distance. */
+  @Activate
+  public EdgeDistanceRule(@Reference EdgeRules rules) {
+    this.rules = rules;
+  }
 
   @Override
   public String title() {
@@ -29,20 +40,25 @@ final class EdgeDistanceRule implements JointRule {
 
   @Override
   public List<Finding> look(JointCase joint) {
-    Optional<Seat> seat = joint.joint().seat();
-    if (seat.isEmpty()) {
-      return List.of();
-    }
+    Optional<EdgeRule> rule =
+        rules.rules().stream().filter(each -> each.id().equals(RULE)).findFirst();
+    return joint.joint().seat().isEmpty() || rule.isEmpty()
+        ? List.of()
+        : look(joint, joint.joint().seat().get(), rule.get());
+  }
+
+  private static List<Finding> look(JointCase joint, Seat seat, EdgeRule rule) {
+    double fastener = joint.thread().major().millimetres();
     double distance =
-        Stream.concat(Stream.of(seat.get().outline()), seat.get().underside().stream())
-            .mapToDouble(outline -> distance(outline.points(), seat.get().intended()))
+        Stream.concat(Stream.of(seat.outline()), seat.underside().stream())
+            .mapToDouble(outline -> distance(outline.points(), seat.intended()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
-    double diameters = distance / joint.thread().major().millimetres();
-    if (!(distance
-        < LEAST_DIAMETERS * joint.thread().major().millimetres() - Tolerances.GEOMETRY_SLACK_MM)) {
+    double least = rule.fastenerDiameters() * fastener;
+    if (!(distance < least - Tolerances.GEOMETRY_SLACK_MM)) {
       return List.of();
     }
+    double diameters = distance / fastener;
     return List.of(
         Finding.of(
             Weight.CAUTION,
@@ -52,7 +68,9 @@ final class EdgeDistanceRule implements JointRule {
                 + " from the edge, only "
                 + String.format(Locale.ROOT, "%.2f", diameters)
                 + " diameters ("
-                + SOURCE
+                + rule.source().citation()
+                + ", for "
+                + rule.what()
                 + ").",
             Say.mm("edgeDistance", distance),
             new Finding.Figure("edgeDistanceDiameters", diameters)));

@@ -24,7 +24,6 @@ final class RuleBook {
             new ClearanceRule(),
             new TappingRule(),
             new BlindHoleRule(),
-            new EdgeDistanceRule(),
             new PressureRule()));
     added.stream()
         .sorted(Comparator.comparing(rule -> rule.getClass().getName()))

@@ -13,6 +13,7 @@ import org.fettlebench.fits.internal.SeatChecker;
 import org.fettlebench.fits.internal.SpannerTables;
 import org.fettlebench.holes.internal.chance.ChanceService;
 import org.fettlebench.holes.internal.chance.EstimateService;
+import org.fettlebench.holes.internal.patterns.EdgeRuleTables;
 import org.fettlebench.kits.Holdings;
 import org.fettlebench.kits.Kit;
 import org.fettlebench.kits.KitReport;
@@ -55,16 +56,25 @@ final class Bench {
   private Bench() {}
 
   static KitCheckService check(Faults faults) {
-    return new KitCheckService(
-        TRADE.threads(),
-        TRADE.heads(),
-        TRADE.drills(),
-        TRADE.holes(),
-        TRADE.methods(),
-        TRADE.seats(),
-        new ChanceService(),
-        new EstimateService(),
-        faults);
+    KitCheckService check =
+        new KitCheckService(
+            TRADE.threads(),
+            TRADE.heads(),
+            TRADE.drills(),
+            TRADE.holes(),
+            TRADE.methods(),
+            TRADE.seats(),
+            new ChanceService(),
+            new EstimateService(),
+            faults);
+    check.addRule(
+        new EdgeDistanceRule(
+            new EdgeRuleTables(
+                FixedTables.carriedBy(EdgeRuleTables.class),
+                (table, fault) -> {
+                  throw fault;
+                })));
+    return check;
   }
 
   /** Checks a kit text against a stock list; any fault reported fails the test. */

@@ -43,6 +43,7 @@ import org.fettlebench.kits.KitFiles;
 import org.fettlebench.kits.KitReports;
 import org.fettlebench.kits.StockFiles;
 import org.fettlebench.kits.internal.ClubMethodsService;
+import org.fettlebench.kits.internal.EdgeDistanceRule;
 import org.fettlebench.kits.internal.ErrorFilesService;
 import org.fettlebench.kits.internal.KitCheckService;
 import org.fettlebench.kits.internal.KitFilesService;
@@ -51,6 +52,7 @@ import org.fettlebench.kits.internal.StockFilesService;
 import org.fettlebench.tables.FixedTables;
 import org.fettlebench.tables.Table;
 import org.fettlebench.threads.ThreadClasses;
+import org.fettlebench.threads.ThreadLimits;
 import org.fettlebench.threads.Threads;
 import org.fettlebench.threads.identify.ThreadIdentifier;
 import org.fettlebench.threads.internal.ThreadRegistry;
@@ -63,8 +65,10 @@ import org.fettlebench.threads.strength.ThreadStrength;
 import org.fettlebench.threads.wires.MeasuringWires;
 import org.fettlebench.tooling.Drills;
 import org.fettlebench.tooling.HoleChooser;
+import org.fettlebench.tooling.drilled.DrilledHoles;
 import org.fettlebench.tooling.internal.DrillRegistry;
 import org.fettlebench.tooling.internal.HoleChoice;
+import org.fettlebench.tooling.internal.drilled.DrilledHoleService;
 import org.fettlebench.tooling.internal.risk.TapRiskService;
 import org.fettlebench.tooling.internal.speed.SpeedService;
 import org.fettlebench.tooling.internal.work.WorkRegistry;
@@ -89,8 +93,11 @@ public final class RealTrade {
   /** The shipped threads. */
   public static final Threads THREADS = REGISTRY;
 
-  /** The limits of their classes. */
+  /** Their classes. */
   public static final ThreadClasses THREAD_CLASSES = REGISTRY;
+
+  /** The limits in those. */
+  public static final ThreadLimits THREAD_LIMITS = REGISTRY;
 
   /** The strength of threads. */
   public static final ThreadStrength STRENGTH = new StrengthService(REGISTRY);
@@ -113,6 +120,9 @@ public final class RealTrade {
 
   /** The choice of holes. */
   public static final HoleChooser HOLES = new HoleChoice(TABLES, REGISTRY, RealTrade::faulty);
+
+  /** How drilled holes come out. */
+  public static final DrilledHoles DRILLED = new DrilledHoleService(TABLES, RealTrade::faulty);
 
   /** The cuts for heads. */
   public static final HeadSinks SINKS =
@@ -189,14 +199,20 @@ public final class RealTrade {
   public static final ErrorFiles ERROR_FILES = new ErrorFilesService(METHODS);
 
   /** The kit check. */
-  public static final KitCheck KIT_CHECK =
-      new KitCheckService(
-          THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, CHANCES, ESTIMATES, RealTrade::failed);
+  public static final KitCheck KIT_CHECK = kitCheck();
 
   /** The wording of kit reports. */
   public static final KitReports KIT_REPORTS = new KitReportsService();
 
   private RealTrade() {}
+
+  private static KitCheck kitCheck() {
+    KitCheckService check =
+        new KitCheckService(
+            THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, CHANCES, ESTIMATES, RealTrade::failed);
+    check.addRule(new EdgeDistanceRule(EDGE_RULES));
+    return check;
+  }
 
   private static void faulty(Table table, RuntimeException fault) {
     throw fault;

@@ -14,9 +14,10 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
+import org.fettlebench.command.internal.PaperTrade;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,7 @@ class ChartPrintTest {
     List<StockLine> lines =
         List.of(3.3, 3.4, 3.96875, 4.1, 4.8, 5.0, 6.6).stream().map(ChartPrintTest::line).toList();
     when(stock.lines()).thenReturn(lines);
-    return new Session(new ChartPrint(Providers.WALL_CHARTS, Providers.DRILLS, stock))
+    return new Session(new ChartPrint(PaperTrade.WALL_CHARTS, RealTrade.DRILLS, stock))
         .in(folder.toString());
   }
 

@@ -14,9 +14,9 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,11 +29,11 @@ class HeadSinkCommandTest {
     when(stock.lines()).thenReturn(List.of(line("10.5 mm", 10.5), line("12 mm", 12)));
     return new Session(
         new HeadSinkCommand(
-            Providers.THREADS,
-            Providers.HEADS,
-            Providers.SINKS,
-            Providers.HOLES,
-            Providers.DRILLS,
+            RealTrade.THREADS,
+            RealTrade.HEADS,
+            RealTrade.SINKS,
+            RealTrade.HOLES,
+            RealTrade.DRILLS,
             stock));
   }
 

@@ -7,9 +7,9 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DrillSpeedTest {
   private static final Session SESSION =
       new Session(
-          new DrillSpeed(Providers.THREADS, Providers.DRILLS, Providers.SPEEDS, Providers.WORK));
+          new DrillSpeed(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.SPEEDS, RealTrade.WORK));
 
   private static Map<String, Object> data(String typed) throws IOException {
     Answer answer = SESSION.type((typed + " --json").split(" "));

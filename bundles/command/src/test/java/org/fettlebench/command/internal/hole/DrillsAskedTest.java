@@ -11,9 +11,9 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 
 /** Where a plan takes its drills from: what the stock holds, or the catalogue. */
@@ -22,7 +22,7 @@ class DrillsAskedTest {
     Stock stock = mock(Stock.class);
     when(stock.lines()).thenReturn(lines);
     Session session =
-        new Session(new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, stock));
+        new Session(new HolePlan(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.HOLES, stock));
     String[] words = new String[4 + flags.length];
     System.arraycopy(new String[] {"hole", "plan", "2", "BA"}, 0, words, 0, 4);
     System.arraycopy(flags, 0, words, 4, flags.length);

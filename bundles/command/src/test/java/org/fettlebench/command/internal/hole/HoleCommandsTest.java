@@ -15,9 +15,9 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -37,10 +37,10 @@ class HoleCommandsTest {
                 line("3.9 mm", 3.9, "Stand / 4", Condition.WORN, 0),
                 line("4.1 mm", 4.1, "Stand / 4", Condition.GOOD, 1)));
     return new Session(
-        new DrillNear(Providers.DRILLS, stock),
-        new DrillShow(Providers.DRILLS, stock, Providers.DRILLED),
-        new HoleReam(Providers.DRILLS, stock, Providers.DRILLED, Providers.WORK),
-        new HolePlan(Providers.THREADS, Providers.DRILLS, Providers.HOLES, stock));
+        new DrillNear(RealTrade.DRILLS, stock),
+        new DrillShow(RealTrade.DRILLS, stock, RealTrade.DRILLED),
+        new HoleReam(RealTrade.DRILLS, stock, RealTrade.DRILLED, RealTrade.WORK),
+        new HolePlan(RealTrade.THREADS, RealTrade.DRILLS, RealTrade.HOLES, stock));
   }
 
   private static StockLine line(

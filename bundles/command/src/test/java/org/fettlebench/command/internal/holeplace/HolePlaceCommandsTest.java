@@ -20,9 +20,9 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.internal.AllCommands;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,10 +70,10 @@ class HolePlaceCommandsTest {
     PlacePapers papers = AllCommands.placePapers();
     session =
         new Session(
-                new HolePilot(bench, Providers.PILOTS),
-                new HoleMeasure(bench, Providers.MEASURING),
-                new HoleCorrect(bench, Providers.CORRECTIONS, papers),
-                new HoleMark(bench, Providers.OTHER_FACES, papers))
+                new HolePilot(bench, RealTrade.PILOTS),
+                new HoleMeasure(bench, RealTrade.MEASURING),
+                new HoleCorrect(bench, RealTrade.CORRECTIONS, papers),
+                new HoleMark(bench, RealTrade.OTHER_FACES, papers))
             .in(folder.toString());
     session.piped(SQUARE);
   }
@@ -321,7 +321,7 @@ class HolePlaceCommandsTest {
         new Session(
                 new HoleMark(
                     AllCommands.bench(mock(Stock.class), mock(MeasuredErrors.class)),
-                    Providers.OTHER_FACES,
+                    RealTrade.OTHER_FACES,
                     new PlacePapers()))
             .in(folder.toString())
             .piped(SQUARE);

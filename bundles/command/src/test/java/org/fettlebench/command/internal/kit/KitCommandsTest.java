@@ -14,10 +14,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.fettlebench.command.internal.AllCommands;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
 import org.fettlebench.paper.BenchCards;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,7 +104,7 @@ class KitCommandsTest {
 
   @Test
   void withoutAnythingThatPrintsTheRestOfTheCheckGoesOn() {
-    KitPapers papers = PapersForTests.printing(Providers.DRAWINGS, Providers.KIT_REPORTS);
+    KitPapers papers = PapersForTests.printing(RealTrade.DRAWINGS, RealTrade.KIT_REPORTS);
     BenchCards one = mock(BenchCards.class);
     BenchCards newer = mock(BenchCards.class);
     papers.setCards(one);
@@ -114,9 +114,9 @@ class KitCommandsTest {
     Session bare =
         new Session(
                 new KitCheckCommand(
-                    Providers.KIT_FILES,
-                    Providers.KIT_CHECK,
-                    Providers.KIT_REPORTS,
+                    RealTrade.KIT_FILES,
+                    RealTrade.KIT_CHECK,
+                    RealTrade.KIT_REPORTS,
                     club.stock(),
                     club.errors(),
                     club.shelf(),

@@ -13,10 +13,10 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.fettlebench.club.MeasuredErrors;
 import org.fettlebench.command.internal.AllCommands;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
 import org.fettlebench.command.internal.method.Placings;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,11 +28,11 @@ class SeatCheckTest {
   private final Session session =
       new Session(
           new SeatCheck(
-              Providers.KIT_FILES,
-              Providers.SEATS,
-              new Placings(Providers.CLUB_METHODS, mock(MeasuredErrors.class)),
+              RealTrade.KIT_FILES,
+              RealTrade.SEATS,
+              new Placings(RealTrade.CLUB_METHODS, mock(MeasuredErrors.class)),
               AllCommands.seatPapers(),
-              new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
+              new SeatTrade(RealTrade.THREADS, RealTrade.HEADS, RealTrade.SPANNERS)));
 
   private static String square(double sideMm, String head) {
     return """
@@ -126,11 +126,11 @@ class SeatCheckTest {
     Session bare =
         new Session(
             new SeatCheck(
-                Providers.KIT_FILES,
-                Providers.SEATS,
-                new Placings(Providers.CLUB_METHODS, mock(MeasuredErrors.class)),
-                new SeatPapers(Providers.DRAWINGS),
-                new SeatTrade(Providers.THREADS, Providers.HEADS, Providers.SPANNERS)));
+                RealTrade.KIT_FILES,
+                RealTrade.SEATS,
+                new Placings(RealTrade.CLUB_METHODS, mock(MeasuredErrors.class)),
+                new SeatPapers(RealTrade.DRAWINGS),
+                new SeatTrade(RealTrade.THREADS, RealTrade.HEADS, RealTrade.SPANNERS)));
     bare.piped(square(9.2, "thread = \"2 BA\"\nstyle = \"hexagon\""));
     Path none = folder.resolve("none.pdf");
     Answer missing = bare.type("seat", "check", "-", "--card", none.toString());

@@ -14,9 +14,9 @@ import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.club.StockLine.Condition;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,11 +29,11 @@ class TapRiskCommandTest {
     when(stock.lines()).thenReturn(List.of(line("5/32 in", 3.96875), line("4.1 mm", 4.1)));
     return new Session(
         new TapRiskCommand(
-            Providers.THREADS,
-            Providers.DRILLS,
-            Providers.HOLES,
-            Providers.TAP_RISKS,
-            Providers.WORK,
+            RealTrade.THREADS,
+            RealTrade.DRILLS,
+            RealTrade.HOLES,
+            RealTrade.TAP_RISKS,
+            RealTrade.WORK,
             stock));
   }
 

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,14 +16,14 @@ class BatchFiguresTest {
   private final Session session =
       new Session(
           new ThreadBatch(
-              Providers.THREADS,
-              Providers.THREAD_CLASSES,
-              Providers.STRENGTH,
-              Providers.WIRES,
-              Providers.MATERIALS,
-              Providers.DRILLS,
-              Providers.HOLES),
-          new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS));
+              RealTrade.THREADS,
+              RealTrade.THREAD_CLASSES,
+              RealTrade.STRENGTH,
+              RealTrade.WIRES,
+              RealTrade.MATERIALS,
+              RealTrade.DRILLS,
+              RealTrade.HOLES),
+          new ThreadStrengthCommand(RealTrade.THREADS, RealTrade.STRENGTH, RealTrade.MATERIALS));
 
   private Answer answer(String list, String figures) {
     return session.piped(list).type("thread", "batch", "-", "--figures", figures);

@@ -9,9 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,13 +22,13 @@ class ThreadBatchTest {
   private final Session session =
       new Session(
           new ThreadBatch(
-              Providers.THREADS,
-              Providers.THREAD_CLASSES,
-              Providers.STRENGTH,
-              Providers.WIRES,
-              Providers.MATERIALS,
-              Providers.DRILLS,
-              Providers.HOLES));
+              RealTrade.THREADS,
+              RealTrade.THREAD_CLASSES,
+              RealTrade.STRENGTH,
+              RealTrade.WIRES,
+              RealTrade.MATERIALS,
+              RealTrade.DRILLS,
+              RealTrade.HOLES));
 
   private Answer answer(String list, String... options) {
     List<String> words = new java.util.ArrayList<>(List.of("thread", "batch", "-"));

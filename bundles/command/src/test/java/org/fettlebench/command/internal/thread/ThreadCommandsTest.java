@@ -8,9 +8,9 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ThreadCommandsTest {
   private final Session session =
-      new Session(new ThreadShow(Providers.THREADS), new ThreadList(Providers.THREADS));
+      new Session(new ThreadShow(RealTrade.THREADS), new ThreadList(RealTrade.THREADS));
 
   private List<Map<String, Object>> threads(String... words) throws IOException {
     Answer answer = session.type(words);

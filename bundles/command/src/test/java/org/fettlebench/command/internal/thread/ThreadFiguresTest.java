@@ -13,9 +13,9 @@ import java.util.Optional;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.command.internal.FreshClub;
-import org.fettlebench.command.internal.Providers;
 import org.fettlebench.command.internal.Session;
 import org.fettlebench.command.internal.Session.Answer;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,17 +24,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ThreadFiguresTest {
   private final Session session =
       new Session(
-          new ThreadLimitsCommand(Providers.THREADS, Providers.THREAD_CLASSES),
-          new ThreadStrengthCommand(Providers.THREADS, Providers.STRENGTH, Providers.MATERIALS),
+          new ThreadLimitsCommand(RealTrade.THREADS, RealTrade.THREAD_CLASSES),
+          new ThreadStrengthCommand(RealTrade.THREADS, RealTrade.STRENGTH, RealTrade.MATERIALS),
           new ThreadWires(
-              Providers.THREADS,
-              Providers.THREAD_CLASSES,
-              Providers.WIRES,
-              Providers.DRILLS,
+              RealTrade.THREADS,
+              RealTrade.THREAD_CLASSES,
+              RealTrade.WIRES,
+              RealTrade.DRILLS,
               drawer()),
-          new MaterialList(Providers.MATERIALS),
-          new ThreadIdentify(Providers.IDENTIFIER),
-          new ThreadPairs(Providers.THREADS, Providers.IDENTIFIER));
+          new MaterialList(RealTrade.MATERIALS),
+          new ThreadIdentify(RealTrade.IDENTIFIER),
+          new ThreadPairs(RealTrade.THREADS, RealTrade.IDENTIFIER));
 
   private static Stock drawer() {
     Stock stock = mock(Stock.class);

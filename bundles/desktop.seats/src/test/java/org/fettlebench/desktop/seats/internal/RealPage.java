@@ -11,53 +11,27 @@ import org.fettlebench.club.KitShelf;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.widgets.trial.TrialDesk;
-import org.fettlebench.fasteners.internal.HeadTables;
-import org.fettlebench.fits.internal.HoleMethodTable;
-import org.fettlebench.fits.internal.SeatChecker;
-import org.fettlebench.fits.internal.SeatPainter;
-import org.fettlebench.fits.internal.SpannerTables;
-import org.fettlebench.holes.internal.correct.CorrectionFinder;
-import org.fettlebench.holes.internal.correct.HoleFitter;
-import org.fettlebench.holes.internal.otherface.FaceMarker;
-import org.fettlebench.kits.KitFiles;
-import org.fettlebench.kits.internal.KitFilesService;
 import org.fettlebench.measure.Length;
-import org.fettlebench.modules.Faults;
 import org.fettlebench.paper.internal.HoleCardService;
 import org.fettlebench.paper.internal.SeatCardService;
-import org.fettlebench.tables.FixedTables;
-import org.fettlebench.threads.internal.ThreadRegistry;
-import org.fettlebench.tooling.internal.DrillRegistry;
-import org.fettlebench.tooling.internal.HoleChoice;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.osgi.framework.BundleContext;
 
 /** The page with the real services over the shipped tables, without a framework. */
 final class RealPage {
-  private static final Faults LOUD =
-      (contribution, doing, cause) -> {
-        throw new AssertionError(doing, cause);
-      };
-  private static final BundleContext NONE = mock(BundleContext.class);
-  private static final FixedTables TABLES =
-      FixedTables.carriedBy(
-          ThreadRegistry.class, HeadTables.class, HoleChoice.class, HoleMethodTable.class);
-  private static final ThreadRegistry THREADS = new ThreadRegistry(NONE, TABLES, LOUD);
-  private static final HeadTables HEADS = new HeadTables(NONE, TABLES, LOUD);
-  private static final DrillRegistry DRILLS = new DrillRegistry(NONE, TABLES, LOUD);
-  private static final HoleChoice HOLES = new HoleChoice(NONE, TABLES, THREADS, LOUD);
-  static final HoleMethodTable METHODS = new HoleMethodTable(NONE, TABLES, LOUD);
-  private static final SpannerTables SPANNERS = new SpannerTables(NONE, TABLES, LOUD);
-  private static final SeatChecker SEATS = new SeatChecker();
-  static final KitFiles FILES =
-      new KitFilesService(THREADS, HEADS, DRILLS, HOLES, METHODS, SEATS, SPANNERS);
-
   private RealPage() {}
 
   static SeatBook book() {
-    HeldHeads heads = new HeldHeads(HEADS, THREADS);
+    HeldHeads heads = new HeldHeads(RealTrade.HEADS, RealTrade.THREADS);
     heads.stock(lines());
     return new SeatBook(
-        new SeatBook.Trade(THREADS, DRILLS, HOLES, METHODS, SEATS, () -> Optional.of(SPANNERS)),
+        new SeatBook.Trade(
+            RealTrade.THREADS,
+            RealTrade.DRILLS,
+            RealTrade.HOLES,
+            RealTrade.METHODS,
+            RealTrade.SEATS,
+            () -> Optional.of(RealTrade.SPANNERS)),
         heads);
   }
 
@@ -67,23 +41,23 @@ final class RealPage {
     lenient().when(stock.lines()).thenReturn(lines());
     SeatPage page =
         new SeatPage(
-            THREADS,
-            HEADS,
-            DRILLS,
-            HOLES,
-            METHODS,
-            SEATS,
-            new SeatPainter(),
-            FILES,
+            RealTrade.THREADS,
+            RealTrade.HEADS,
+            RealTrade.DRILLS,
+            RealTrade.HOLES,
+            RealTrade.METHODS,
+            RealTrade.SEATS,
+            RealTrade.DRAWINGS,
+            RealTrade.KIT_FILES,
             stock,
             shelf,
-            NONE);
-    page.setCorrections(new CorrectionFinder(SEATS));
-    page.setMeasuring(new HoleFitter());
-    page.setFaces(new FaceMarker(SEATS));
-    page.setSpanners(SPANNERS);
+            mock(BundleContext.class));
+    page.setCorrections(RealTrade.CORRECTIONS);
+    page.setMeasuring(RealTrade.MEASURING);
+    page.setFaces(RealTrade.OTHER_FACES);
+    page.setSpanners(RealTrade.SPANNERS);
     page.setCards(new SeatCardService());
-    page.setHoleCards(new HoleCardService(new CorrectionFinder(SEATS), new FaceMarker(SEATS)));
+    page.setHoleCards(new HoleCardService(RealTrade.CORRECTIONS, RealTrade.OTHER_FACES));
     return page;
   }
 

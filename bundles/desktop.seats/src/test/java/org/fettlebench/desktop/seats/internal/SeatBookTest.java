@@ -24,6 +24,7 @@ import org.fettlebench.kits.internal.ClubMethodsService;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.Point;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -125,8 +126,8 @@ class SeatBookTest {
     Sketch sketch = Sketches.full();
     SeatAnswer answer = book.ask(sketch).answer().orElseThrow();
     SeatFile file = SeatText.file(sketch, answer, "jig");
-    String text = RealPage.FILES.writeSeat(file, LengthUnit.valueOf(unit));
-    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", text));
+    String text = RealTrade.KIT_FILES.writeSeat(file, LengthUnit.valueOf(unit));
+    Sketch opened = SeatText.sketch(RealTrade.KIT_FILES.readSeatFile("a", text));
     assertEquals(answer.question(), book.ask(opened).answer().orElseThrow().question());
     assertEquals(sketch.hole().found(), opened.hole().found());
   }
@@ -153,15 +154,16 @@ class SeatBookTest {
     assertEquals(Optional.of(ring), answer.question().head().spanner());
     assertEquals(asked, Draft.read(Draft.write(asked)));
     String text =
-        RealPage.FILES.writeSeat(SeatText.file(asked, answer, "jig"), LengthUnit.MILLIMETRE);
-    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", text));
+        RealTrade.KIT_FILES.writeSeat(SeatText.file(asked, answer, "jig"), LengthUnit.MILLIMETRE);
+    Sketch opened = SeatText.sketch(RealTrade.KIT_FILES.readSeatFile("a", text));
     assertEquals(
         answer.question().head(), book.ask(opened).answer().orElseThrow().question().head());
   }
 
   @Test
   void theExampleOpens() {
-    Sketch example = SeatText.sketch(RealPage.FILES.readSeatFile(Example.NAME, Example.text()));
+    Sketch example =
+        SeatText.sketch(RealTrade.KIT_FILES.readSeatFile(Example.NAME, Example.text()));
     assertEquals(Verdict.FOULS, book.ask(example).answer().orElseThrow().verdict());
     assertTrue(example.name().contains("invented"));
     assertEquals(Optional.empty(), example.hole().found());
@@ -183,13 +185,13 @@ class SeatBookTest {
         diameter = 3
         method = "jig"
         """;
-    Sketch opened = SeatText.sketch(RealPage.FILES.readSeatFile("a", file));
+    Sketch opened = SeatText.sketch(RealTrade.KIT_FILES.readSeatFile("a", file));
     SeatAnswer answer = book.ask(opened).answer().orElseThrow();
     // A circle: its radius less the head's and how far the centre is out.
     assertEquals(9 - 2 - 4 / Math.cos(Math.PI / 6), answer.allowanceAtIntendedMm(), 1e-9);
     String saved =
-        RealPage.FILES.writeSeat(SeatText.file(opened, answer, "jig"), LengthUnit.MILLIMETRE);
-    Sketch again = SeatText.sketch(RealPage.FILES.readSeatFile("a", saved));
+        RealTrade.KIT_FILES.writeSeat(SeatText.file(opened, answer, "jig"), LengthUnit.MILLIMETRE);
+    Sketch again = SeatText.sketch(RealTrade.KIT_FILES.readSeatFile("a", saved));
     assertEquals(SeatBook.seat(opened), SeatBook.seat(again));
     assertTrue(SeatBook.seat(again).outline().bent());
     assertTrue(SeatBook.seat(again).underside().orElseThrow().bent());
@@ -206,7 +208,7 @@ class SeatBookTest {
   void whatTheClubMeasuredTakesTheTablesPlace() {
     Sketch sketch = Sketches.full().with(Sketches.full().hole().by("jig").asking(0.95));
     HoleMethod jig = book.method(sketch).orElseThrow();
-    ClubMethodsService club = new ClubMethodsService(RealPage.METHODS, new EstimateService());
+    ClubMethodsService club = new ClubMethodsService(RealTrade.METHODS, new EstimateService());
     List<MeasuredError> errors = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
       double mm = i % 2 == 0 ? 0.5 : -0.5;

@@ -11,80 +11,45 @@ import org.fettlebench.club.Loan;
 import org.fettlebench.club.Stock;
 import org.fettlebench.club.StockLine;
 import org.fettlebench.desktop.threads.internal.compare.CrossingBook;
-import org.fettlebench.modules.Faults;
-import org.fettlebench.tables.FixedTables;
-import org.fettlebench.threads.internal.ThreadRegistry;
-import org.fettlebench.threads.internal.identify.IdentifyService;
-import org.fettlebench.threads.internal.strength.MaterialRegistry;
-import org.fettlebench.threads.internal.strength.StrengthService;
-import org.fettlebench.threads.internal.wires.WireService;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.tooling.DrillSize;
-import org.fettlebench.tooling.internal.DrillRegistry;
-import org.fettlebench.tooling.internal.HoleChoice;
-import org.fettlebench.tooling.internal.risk.TapRiskService;
-import org.fettlebench.tooling.internal.speed.SpeedService;
-import org.fettlebench.tooling.internal.work.WorkRegistry;
-import org.osgi.framework.BundleContext;
 
-/** The real threads and drills over the shipped tables, without a framework; and a tool rack. */
-public record Bench(
-    FixedTables tables, ThreadRegistry threads, DrillRegistry drills, HoleChoice holes) {
-  private static final Faults NO_FAULTS =
-      (contribution, doing, cause) -> {
-        throw new AssertionError(doing, cause);
-      };
+/** The page and its parts over the real threads and drills; and a tool rack. */
+public final class Bench {
+  private Bench() {}
 
-  /** The one over the shipped tables. */
-  public static final Bench SET = set();
-
-  private static Bench set() {
-    BundleContext none = mock(BundleContext.class);
-    FixedTables tables = FixedTables.carriedBy(ThreadRegistry.class, HoleChoice.class);
-    ThreadRegistry threads = new ThreadRegistry(none, tables, NO_FAULTS);
-    return new Bench(
-        tables,
-        threads,
-        new DrillRegistry(none, tables, NO_FAULTS),
-        new HoleChoice(none, tables, threads, NO_FAULTS));
+  static ThreadsBook book() {
+    return new ThreadsBook(
+        RealTrade.THREADS,
+        RealTrade.THREAD_LIMITS,
+        RealTrade.DRILLS,
+        RealTrade.HOLES,
+        RealTrade.TABLES);
   }
 
-  ThreadsBook book() {
-    return new ThreadsBook(threads, threads, drills, holes, tables);
-  }
-
-  ThreadsPage page(Stock stock) {
+  static ThreadsPage page(Stock stock) {
     ThreadsPage page =
         new ThreadsPage(
-            threads,
-            threads,
+            RealTrade.THREADS,
+            RealTrade.THREAD_LIMITS,
             new ThreadBooks(
-                threads,
-                identifier(),
-                new MaterialRegistry(tables, (table, fault) -> fail(fault)),
-                new StrengthService(threads),
-                new WireService()),
-            drills,
-            holes,
-            tables,
+                RealTrade.THREAD_CLASSES,
+                RealTrade.IDENTIFIER,
+                RealTrade.MATERIALS,
+                RealTrade.STRENGTH,
+                RealTrade.WIRES),
+            RealTrade.DRILLS,
+            RealTrade.HOLES,
+            RealTrade.TABLES,
             stock);
-    WorkRegistry work = new WorkRegistry(tables, (table, fault) -> fail(fault));
-    page.setRisks(new TapRiskService(tables, work, (table, fault) -> fail(fault)));
-    page.setSpeeds(new SpeedService(tables, work, (table, fault) -> fail(fault)));
+    page.setRisks(RealTrade.TAP_RISKS);
+    page.setSpeeds(RealTrade.SPEEDS);
     return page;
   }
 
-  private static void fail(RuntimeException fault) {
-    throw new AssertionError("a shipped table has a fault", fault);
-  }
-
-  /** Returns the real identifier over the shipped series. */
-  public IdentifyService identifier() {
-    return new IdentifyService(threads, threads, tables);
-  }
-
   /** Returns the real crossings. */
-  public CrossingBook crossings() {
-    return new CrossingBook(threads, threads, identifier());
+  public static CrossingBook crossings() {
+    return new CrossingBook(RealTrade.THREADS, RealTrade.THREAD_CLASSES, RealTrade.IDENTIFIER);
   }
 
   /** Returns a stock that holds a club's rack. */
@@ -114,7 +79,7 @@ public record Bench(
   }
 
   private static void drill(List<StockLine> lines, String name, String place) {
-    DrillSize size = SET.drills.find(name).orElseThrow();
+    DrillSize size = RealTrade.DRILLS.find(name).orElseThrow();
     Goods goods =
         new Goods(
             Goods.Kind.DRILL,

@@ -8,6 +8,7 @@ import java.io.IOException;
 import org.fettlebench.desktop.threads.internal.sheet.FigureTable;
 import org.fettlebench.desktop.threads.internal.sheet.Fold;
 import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.junit.jupiter.api.Test;
 
 /** What stands beside the drawing, and the sheet made of it. */
@@ -53,10 +54,8 @@ class PageFoldsTest extends PageTrial {
   @Test
   void theSheetOfAThreadHasAllItsParts() {
     ThreadAnswer answer =
-        Bench.SET
-            .book()
-            .answer(
-                ThreadQuestion.of(Bench.SET.threads().find("2 BA").orElseThrow()), Bench.rack());
+        Bench.book()
+            .answer(ThreadQuestion.of(RealTrade.THREADS.find("2 BA").orElseThrow()), Bench.rack());
     var rows =
         ThreadSheet.rows(
             answer,

@@ -29,7 +29,7 @@ abstract class PageTrial {
   static final Path PICTURES = Path.of("target", "pictures");
 
   final Stock stock = Bench.stock();
-  final ThreadsPage page = Bench.SET.page(stock);
+  final ThreadsPage page = Bench.page(stock);
   final Map<String, String> before = new TreeMap<>();
   TrialDesk desk;
   Control root;

@@ -12,6 +12,7 @@ import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.tooling.DrillSize;
 import org.fettlebench.tooling.TapLead;
@@ -21,10 +22,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ThreadsBookTest {
-  private final ThreadsBook book = Bench.SET.book();
+  private final ThreadsBook book = Bench.book();
 
   private static ScrewThread thread(String designation) {
-    return Bench.SET.threads().find(designation).orElseThrow();
+    return RealTrade.THREADS.find(designation).orElseThrow();
   }
 
   private static Length mm(double value) {
@@ -47,7 +48,7 @@ class ThreadsBookTest {
   /** What a table prints as 2 BA: 4.70 mm, 0.81 mm, minor 3.73 mm (BS 93). */
   @Test
   void perCentOfThreadIsAgainstTheDepthOfTheForm() {
-    DrillSize fourMm = Bench.SET.drills().find("4.0 mm").orElseThrow();
+    DrillSize fourMm = RealTrade.DRILLS.find("4.0 mm").orElseThrow();
     ThreadQuestion asked = ThreadQuestion.of(thread("2 BA")).choosing(Optional.of(fourMm));
     Tapping chosen = book.answer(asked, Bench.rack()).chosen().orElseThrow();
     assertEquals(100 * (4.7 - 4.0) / (2 * 0.6 * 0.81), chosen.choice().percentOfThread(), 0.05);
@@ -55,10 +56,10 @@ class ThreadsBookTest {
 
   @Test
   void aDrillThatIsOutOrWornSaysSo() {
-    HeldDrills held = HeldDrills.of(Bench.rack(), Bench.SET.drills());
-    DrillSize out = Bench.SET.drills().find("No 24").orElseThrow();
-    DrillSize worn = Bench.SET.drills().find("No 25").orElseThrow();
-    DrillSize none = Bench.SET.drills().find("No 21").orElseThrow();
+    HeldDrills held = HeldDrills.of(Bench.rack(), RealTrade.DRILLS);
+    DrillSize out = RealTrade.DRILLS.find("No 24").orElseThrow();
+    DrillSize worn = RealTrade.DRILLS.find("No 25").orElseThrow();
+    DrillSize none = RealTrade.DRILLS.find("No 21").orElseThrow();
     assertEquals(Optional.of("out with Grace Webb"), held.where(out));
     assertEquals(Optional.of("worn, Drill stand / Number"), held.where(worn));
     assertFalse(held.ready(out) || held.ready(worn));
@@ -89,7 +90,7 @@ class ThreadsBookTest {
 
   @Test
   void theProfileIsDrawnWithTheHoleAtItsPlace() {
-    DrillSize drill = Bench.SET.drills().find("No 24").orElseThrow();
+    DrillSize drill = RealTrade.DRILLS.find("No 24").orElseThrow();
     Drawing drawing = ProfileDrawing.of(thread("2 BA"), Optional.of(drill), LengthUnit.MILLIMETRE);
     double level =
         drawing.items().stream()

@@ -12,6 +12,7 @@ import org.fettlebench.drawing.Item;
 import org.fettlebench.drawing.LineKind;
 import org.fettlebench.drawing.Tone;
 import org.fettlebench.measure.LengthUnit;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.threads.ScrewThread;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,10 +20,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Against plain arithmetic on the published pitches and diameters. */
 class CrossingTest {
-  private static final CrossingBook BOOK = Bench.SET.crossings();
+  private static final CrossingBook BOOK = Bench.crossings();
 
   private static ScrewThread thread(String name) {
-    return Bench.SET.threads().find(name).orElseThrow();
+    return RealTrade.THREADS.find(name).orElseThrow();
   }
 
   private static Crossing crossing(String screw, String nut) {

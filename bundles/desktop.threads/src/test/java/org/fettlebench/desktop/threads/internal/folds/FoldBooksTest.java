@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.fettlebench.desktop.threads.internal.Bench;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.Item;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.MeasureException;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.threads.LimitsOfThread;
 import org.fettlebench.threads.ScrewThread;
 import org.fettlebench.threads.ThreadSide;
@@ -23,10 +23,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FoldBooksTest {
-  private final LimitsBook book = new LimitsBook(Bench.SET.threads());
+  private final LimitsBook book = new LimitsBook(RealTrade.THREAD_CLASSES);
 
   private static ScrewThread thread(String name) {
-    return Bench.SET.threads().find(name).orElseThrow();
+    return RealTrade.THREADS.find(name).orElseThrow();
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import org.fettlebench.desktop.threads.internal.Bench;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.measure.MeasureException;
+import org.fettlebench.testkit.trade.RealTrade;
 import org.fettlebench.threads.ThreadSide;
 import org.fettlebench.threads.identify.Measured;
 import org.junit.jupiter.api.Test;
@@ -91,12 +92,12 @@ class ReadingsTest {
   @Test
   void theLikeliestIsNamedAndTheOneItIsCrossedWithIsEasilyTakenForIt() {
     Identified found =
-        Identified.by(Bench.SET.identifier(), of("4.66", "31.5").measured(LengthUnit.MILLIMETRE));
+        Identified.by(RealTrade.IDENTIFIER, of("4.66", "31.5").measured(LengthUnit.MILLIMETRE));
     assertTrue(found.answer().startsWith("Likely 2 BA"), found.answer());
     assertEquals(
         "3/16 x 32 ME",
         found
-            .crossedWith(found.candidates().get(0).thread(), Bench.SET.crossings())
+            .crossedWith(found.candidates().get(0).thread(), Bench.crossings())
             .orElseThrow()
             .designation());
     assertTrue(
@@ -108,7 +109,7 @@ class ReadingsTest {
   @Test
   void nothingThatAgreesIsSaidSo() {
     Identified found =
-        Identified.by(Bench.SET.identifier(), of("5.5", "3.1").measured(LengthUnit.MILLIMETRE));
+        Identified.by(RealTrade.IDENTIFIER, of("5.5", "3.1").measured(LengthUnit.MILLIMETRE));
     assertFalse(found.agrees());
     assertTrue(found.answer().startsWith("No listed thread agrees"), found.answer());
   }
