@@ -79,7 +79,8 @@ class EdgeDistanceRuleTest {
 
   @Test
   void goesByTheTableAndStandsAsideWithoutOne() throws IOException {
-    String head = "# kind: edge-distances\n# id: club\n# title: t\n# source: a club\n";
+    String head =
+        "# kind: edge-distances\n# id: club\n# title: t\n# source: a club\n# standing: from memory\n";
     String columns =
         "id,what,to,fastener_diameters,hole_diameters,thread_pitches,above_in,source,standing\n";
     EdgeRules strict =
