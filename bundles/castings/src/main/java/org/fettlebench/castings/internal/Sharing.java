@@ -3,6 +3,8 @@ package org.fettlebench.castings.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
 
 /**
  * Shares out what the greatest least spare leaves free: what holds it down keeps its level, then
@@ -12,6 +14,11 @@ import java.util.Optional;
 final class Sharing {
   /** Levels are kept this loosely, so that rounding leaves each programme an answer. */
   private static final double SLACK_MM = 1e-8;
+
+  /**
+   * Rounding may hide the answer of a programme in which many kept tangents meet: loosen to this.
+   */
+  private static final double MOST_SLACK_MM = 1e-6;
 
   private static final double SAME_MM = 1e-6;
 
@@ -27,14 +34,18 @@ final class Sharing {
 
   /** Returns the movement that shares best. */
   Movement.Best share() {
-    Movement.Best best = movement.best(wanted());
+    Movement.Best best = movement.best(wanted(SLACK_MM));
     while (keptMm.stream().anyMatch(Optional::isEmpty)) {
       List<Integer> held = held(best);
       for (int i : held) {
-        keptMm.set(i, Optional.of(best.spareMm() - SLACK_MM));
+        keptMm.set(i, Optional.of(best.spareMm()));
       }
       if (keptMm.stream().anyMatch(Optional::isEmpty)) {
-        best = movement.best(wanted());
+        Optional<Movement.Best> next = loosened(this::wanted);
+        if (next.isEmpty()) {
+          return best;
+        }
+        best = next.get();
       }
     }
     return best;
@@ -42,13 +53,25 @@ final class Sharing {
 
   /** Returns the places of the features that hold the greatest least spare down. */
   List<Integer> governing() {
-    return held(movement.best(wanted()));
+    return held(movement.best(wanted(SLACK_MM)));
   }
 
-  private List<Movement.Wanted> wanted() {
+  /** Returns the best movement with levels kept no more loosely than need be; empty if none is. */
+  private Optional<Movement.Best> loosened(DoubleFunction<List<Movement.Wanted>> wanted) {
+    for (double slackMm = SLACK_MM; slackMm < 2 * MOST_SLACK_MM; slackMm *= 10) {
+      try {
+        return Optional.of(movement.best(wanted.apply(slackMm)));
+      } catch (NoFeasibleSolutionException hidden) {
+        // The movement before is an answer but for rounding: the next slack has room for it.
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<Movement.Wanted> wanted(double slackMm) {
     List<Movement.Wanted> wanted = new ArrayList<>();
     for (int i = 0; i < slopes.size(); i++) {
-      wanted.add(new Movement.Wanted(slopes.get(i), keptMm.get(i)));
+      wanted.add(new Movement.Wanted(slopes.get(i), keptMm.get(i).map(kept -> kept - slackMm)));
     }
     return wanted;
   }
@@ -75,12 +98,18 @@ final class Sharing {
   }
 
   private double mostFor(int only, double levelMm) {
-    List<Movement.Wanted> wanted = new ArrayList<>();
+    return loosened(slackMm -> wantedFor(only, levelMm - slackMm, slackMm))
+        .map(Movement.Best::spareMm)
+        .orElse(levelMm);
+  }
+
+  private List<Movement.Wanted> wantedFor(int only, double levelMm, double slackMm) {
+    List<Movement.Wanted> wanted = wanted(slackMm);
     for (int i = 0; i < slopes.size(); i++) {
       Optional<Double> keeps =
-          i == only ? Optional.empty() : Optional.of(keptMm.get(i).orElse(levelMm) - SLACK_MM);
-      wanted.add(new Movement.Wanted(slopes.get(i), keeps));
+          i == only ? Optional.empty() : wanted.get(i).keepsMm().or(() -> Optional.of(levelMm));
+      wanted.set(i, new Movement.Wanted(slopes.get(i), keeps));
     }
-    return movement.best(wanted).spareMm();
+    return wanted;
   }
 }
