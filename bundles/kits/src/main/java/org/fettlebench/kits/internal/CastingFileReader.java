@@ -141,6 +141,11 @@ final class CastingFileReader {
   private static Optional<CastingFile> casting(Section file, Head head, List<Feature> features) {
     try {
       Set<Axis> shifts = head.shifts().orElseGet(() -> Freedom.held(features));
+      if (head.shifts().isEmpty() && head.turns().isEmpty() && shifts.isEmpty()) {
+        throw new CastingException(
+            "no two faces look opposite ways, so nothing holds the part along any axis; "
+                + "Give the face opposite, towards = \"down\" to one towards = \"up\"");
+      }
       Freedom freedom = new Freedom(shifts, head.turns(), head.mostTurnDegrees());
       return Optional.of(
           new CastingFile(new Casting(head.name(), features, freedom), head.holdsPressure()));

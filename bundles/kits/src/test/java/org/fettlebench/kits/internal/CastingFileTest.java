@@ -188,7 +188,7 @@ class CastingFileTest {
         List.of("1:1 the file has no [[face]], [[bore]] or [[boss]]"),
         faults("[casting]\nname = \"a\""));
     assertEquals(
-        List.of("1:2 nothing may be moved"),
+        List.of("1:2 no two faces look opposite ways, so nothing holds the part along any axis"),
         faults(PLATE.substring(0, PLATE.indexOf("[[face]]\nname = \"top\""))).stream()
             .map(fault -> fault.replaceFirst("^1:\\d", "1:2"))
             .toList());
