@@ -43,7 +43,11 @@ record ClassText(String thread, Optional<String> threadClass) {
               "ab",
               "^(.*?\\S)(?:[\\s-]+|(?<=n[cfs])|(?<=nef)|(?<=un))([123][ab](?:\\s*/\\s*[123][ab])?)$",
               text -> text.toUpperCase(Locale.ROOT)),
-          way("g", "ab", "^(g[\\s\\d/-]*\\d)[\\s-]*([ab])$", text -> text.toUpperCase(Locale.ROOT)),
+          way(
+              "g",
+              "ab",
+              "^(g[\\s\\d./-]*\\d)[\\s-]*([ab])$",
+              text -> text.toUpperCase(Locale.ROOT)),
           way(
               "",
               // close, medium, free, normal, class, fit

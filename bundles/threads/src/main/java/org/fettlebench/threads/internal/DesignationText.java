@@ -38,6 +38,19 @@ final class DesignationText {
   private static final Pattern BARE_DECIMAL = Pattern.compile("(^|x|-)\\s*\\.(?=\\d)");
   private static final Pattern DOT_BEHIND_LETTER = Pattern.compile("(?<=[a-z#])\\s*\\.");
   private static final Pattern DOT_AT_END = Pattern.compile("\\.(?!\\d)");
+
+  /** A dot between a whole number and a fraction, as pipe threads are listed: 1.1/4. */
+  private static final Pattern DOTTED_MIXED =
+      Pattern.compile("(?<![\\d.])(\\d{1,3})\\.(?=\\d{1,2}/\\d)");
+
+  /**
+   * A metric pitch with a fraction in one sign: M10 x 1¼. Spelt out, 1 1/4 is a length in inches.
+   */
+  private static final Pattern METRIC_QUARTERS =
+      Pattern.compile(
+          "^(\\s*m\\s*\\d[\\d.,]*\\s*[x\u00d7*]\\s*)(\\d?)\\s*([\u00bc-\u00be])(?=\\s*(?:-.*)?$)",
+          Pattern.CASE_INSENSITIVE);
+
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,9})/(\\d{1,9})");
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,9}\\.\\d{1,9}");
 
@@ -60,7 +73,10 @@ final class DesignationText {
     // Lists run to hundreds of thousands: a pattern is tried only where its signs are.
     String text = thread.toLowerCase(Locale.ROOT);
     text = text.indexOf('n') < 0 ? text : NUMBER_SIGN.matcher(text).replaceAll("#");
-    text = text.indexOf('.') < 0 ? text : withoutDots(text);
+    if (text.indexOf('.') >= 0) {
+      text = text.indexOf('/') < 0 ? text : DOTTED_MIXED.matcher(text).replaceAll("$1 ");
+      text = withoutDots(text);
+    }
     text = mayHoldWords(text) ? WORDS_WITHOUT_WEIGHT.matcher(text).replaceAll(" ") : text;
     text = text.contains("by") ? BY.matcher(text).replaceAll("x") : text;
     if (text.indexOf('/') >= 0) {
@@ -82,9 +98,20 @@ final class DesignationText {
 
   /** Parts the class of thread written behind, as the standard writes it. */
   static ClassText parted(String typed) {
-    String plain = (isPlain(typed) ? typed : plainSigns(typed)).strip();
+    String plain = (isPlain(typed) ? typed : plainSigns(decimalPitch(typed))).strip();
     return ClassText.of(
         plain.indexOf(',') < 0 ? plain : DECIMAL_COMMA.matcher(plain).replaceAll("."));
+  }
+
+  private static String decimalPitch(String typed) {
+    return replace(
+        METRIC_QUARTERS,
+        typed,
+        pitch -> {
+          int quarters = pitch.group(3).charAt(0) - '\u00bc' + 1;
+          String whole = pitch.group(2).isEmpty() ? "0" : pitch.group(2);
+          return pitch.group(1) + whole + "." + 25 * quarters;
+        });
   }
 
   /** Whether no sign is one that {@link #plainSigns} changes. */
