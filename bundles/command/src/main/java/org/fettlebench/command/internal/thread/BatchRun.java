@@ -142,9 +142,7 @@ final class BatchRun {
       throw unknown.computeIfAbsent(designation, typed -> ThreadWords.unknown(threads, typed));
     }
     CommandException known = unknown.get(designation);
-    throw known != null
-        ? known
-        : new CommandException("no thread series has \"" + designation + "\"");
+    throw known != null ? known : ThreadWords.unknownOfMany(threads, designation);
   }
 
   private void flush(PrintStream out) {

@@ -137,10 +137,18 @@ public final class ThreadWords {
         threads.near(typed, MOST_NEAR).stream()
             .map(ScrewThread::designation)
             .collect(Collectors.joining(", "));
-    return new CommandException(
-        "no thread series has \""
-            + typed
-            + "\"; "
-            + (near.isEmpty() ? "\"thread list\" shows the series" : "near it are " + near));
+    return none(typed, near.isEmpty() ? "\"thread list\" shows the series" : "near it are " + near);
+  }
+
+  /** Returns the same where the nearest threads, which take long to find, are not looked for. */
+  static CommandException unknownOfMany(Threads threads, String typed) {
+    return threads
+        .refusal(typed)
+        .map(other -> new CommandException("\"" + typed + "\": " + other))
+        .orElseGet(() -> none(typed, "ask \"thread show\" for it alone to see what is near it"));
+  }
+
+  private static CommandException none(String typed, String remedy) {
+    return new CommandException("no thread series has \"" + typed + "\"; " + remedy);
   }
 }

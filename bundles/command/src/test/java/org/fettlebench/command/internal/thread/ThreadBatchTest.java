@@ -70,6 +70,18 @@ class ThreadBatchTest {
   }
 
   @Test
+  void theErrorsOfALongListStillSayWhatToDo() {
+    StringBuilder list = new StringBuilder("designation\n");
+    for (int i = 0; i < 105; i++) {
+      list.append("2").append(i).append(" BX\n");
+    }
+    List<String> lines = lines(answer(list.append("1/4 NPT\n").toString(), "--figures", "basic"));
+    assertTrue(lines.get(1).contains("near it are "), lines.get(1));
+    assertTrue(lines.get(105).contains("; ask \"\"thread show\"\" for it alone"), lines.get(105));
+    assertTrue(lines.get(106).contains("are not carried"), lines.get(106));
+  }
+
+  @Test
   void aBadRowSaysWhyAndTheOthersStand() {
     Answer answer = answer("designation,class\nM6,6g\nM6x0.33,\n\n2 BA,9z\nM6,6g,\n\"\",\nM8,6g\n");
     assertEquals(1, answer.status());
