@@ -80,10 +80,9 @@ public final class Simulated {
    * @throws IllegalArgumentException if the share is outside
    */
   public double quantileStandardError(double share) {
-    double middle = quantile(share);
     double step = Math.sqrt(share * (1 - share) / rising.length);
     double high = quantile(Math.min(1, share + step));
     double low = quantile(Math.max(0, share - step));
-    return Math.max(high - low, Math.max(high - middle, middle - low)) / 2;
+    return (high - low) / 2;
   }
 }

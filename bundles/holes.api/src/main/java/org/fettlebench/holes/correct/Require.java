@@ -18,11 +18,4 @@ final class Require {
       throw new HoleException(what + " " + mm + " mm is outside 0 to 100000 mm");
     }
   }
-
-  static void smaller(String what, double mm, String than, double otherMm) {
-    if (!(mm < otherMm)) {
-      throw new HoleException(
-          what + " " + mm + " mm is not smaller than " + than + " " + otherMm + " mm");
-    }
-  }
 }
