@@ -15,19 +15,8 @@ import org.fettlebench.measure.Point;
  * line. Every sentence shows the asked unit first; an empty one means that there is nothing to say.
  */
 public final class SeatWords {
-  private static final String[] COMPASS = {
-    "right",
-    "right and away",
-    "away",
-    "left and away",
-    "left",
-    "left and near",
-    "near",
-    "right and near"
-  };
-
   /** How many directions {@link #directions} names: every 45 degrees from x on. */
-  public static final int DIRECTIONS = COMPASS.length;
+  public static final int DIRECTIONS = Eighths.COUNT;
 
   private SeatWords() {}
 
@@ -128,8 +117,7 @@ public final class SeatWords {
   public static String directions(List<Reach> rose, LengthUnit unit) {
     List<String> ways = new ArrayList<>();
     for (Reach reach : rose) {
-      int eighth = (int) Math.round(reach.bearingDegrees() / 45) % COMPASS.length;
-      ways.add(COMPASS[eighth] + " " + reach(reach.allowanceMm(), unit));
+      ways.add(Eighths.words(reach.bearingDegrees()) + " " + reach(reach.allowanceMm(), unit));
     }
     return String.join(", ", ways);
   }

@@ -1,6 +1,7 @@
 package org.fettlebench.fits.internal;
 
 import java.util.Locale;
+import org.fettlebench.fits.Eighths;
 import org.fettlebench.fits.Spanner;
 import org.fettlebench.measure.Length;
 import org.fettlebench.measure.LengthFormat;
@@ -8,17 +9,6 @@ import org.fettlebench.measure.LengthUnit;
 
 /** The wording of cures and figures, in one place. */
 final class Words {
-  private static final String[] COMPASS = {
-    "right",
-    "right and away",
-    "away",
-    "left and away",
-    "left",
-    "left and near",
-    "near",
-    "right and near"
-  };
-
   /** Half of the last digit in which a shift is written: less would read 0.00 mm. */
   private static final double LEAST_PRINTED_MM = 0.005;
 
@@ -48,17 +38,11 @@ final class Words {
         + (mm > 0 ? positive : negative);
   }
 
-  /** Says a direction on the drawing, x to the right and y away from the reader. */
-  static String direction(double dx, double dy) {
-    int eighth = (int) Math.rint(Math.atan2(dy, dx) / (Math.PI / 4));
-    return COMPASS[(eighth + 8) % 8];
-  }
-
   static String move(double dx, double dy) {
     return "move the hole "
         + both(Math.hypot(dx, dy))
         + " "
-        + direction(dx, dy)
+        + Eighths.words(dx, dy)
         + (printsAsNothing(dx) || printsAsNothing(dy) ? "" : ": " + shift(dx, dy));
   }
 

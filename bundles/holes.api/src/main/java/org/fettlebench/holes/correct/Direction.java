@@ -1,6 +1,7 @@
 package org.fettlebench.holes.correct;
 
 import java.util.Locale;
+import org.fettlebench.fits.Eighths;
 
 /**
  * A direction on a face as the person looks at it.
@@ -8,17 +9,6 @@ import java.util.Locale;
  * @param degrees anticlockwise from the right, at least 0 and below 360
  */
 public record Direction(double degrees) {
-  private static final String[] COMPASS = {
-    "right",
-    "right and away",
-    "away",
-    "left and away",
-    "left",
-    "left and near",
-    "near",
-    "right and near"
-  };
-
   /**
    * Refuses what is no direction.
    *
@@ -64,7 +54,7 @@ public record Direction(double degrees) {
 
   /** Returns the direction by eighths of a turn: {@code right and near}. */
   public String words() {
-    return COMPASS[(int) Math.rint(degrees / 45) % 8];
+    return Eighths.words(degrees);
   }
 
   @Override

@@ -2,28 +2,24 @@ package org.fettlebench.desktop.castings.internal;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.program.Program;
-import org.eclipse.swt.widgets.FileDialog;
 import org.fettlebench.castings.Placing;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Copying;
+import org.fettlebench.desktop.widgets.PageFiles;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.kits.CastingFile;
 import org.fettlebench.kits.FaultyFileException;
 import org.fettlebench.kits.KitFiles;
+import org.fettlebench.measure.LengthUnit;
 import org.fettlebench.paper.CastingCards;
 
 /** Files, pictures, paper and clipboard. */
@@ -34,6 +30,7 @@ final class Deeds {
   private final Desk desk;
   private final Bench bench;
   private final KitFiles files;
+  private final PageFiles out;
   private final Supplier<Optional<CastingCards>> cards;
   private Supplier<ImageData> picture = () -> new ImageData(1, 1, 1, null);
   private Supplier<Optional<Drawing>> drawing = Optional::empty;
@@ -42,6 +39,7 @@ final class Deeds {
     this.desk = desk;
     this.bench = bench;
     this.files = files;
+    this.out = new PageFiles(desk, CastingPage.ID);
     this.cards = cards;
   }
 
@@ -71,8 +69,7 @@ final class Deeds {
 
   /** Asks for a casting file and opens it. */
   void open() {
-    FileDialog dialog = dialog(SWT.OPEN, "Open casting file", "*.casting.toml;*.toml");
-    Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::open);
+    out.askOpen("Open casting file", "*.casting.toml;*.toml").ifPresent(this::open);
   }
 
   /** What came of reading a file. */
@@ -115,7 +112,9 @@ final class Deeds {
 
   /** Asks where to and saves the casting. */
   void save() {
-    answer("save").flatMap(each -> ask("Save casting file", ".casting.toml")).ifPresent(this::save);
+    answer("save")
+        .flatMap(each -> out.askSave("Save casting file", fileName(), ".casting.toml"))
+        .ifPresent(this::save);
   }
 
   void save(Path file) {
@@ -125,31 +124,12 @@ final class Deeds {
               CastingFile casting =
                   new CastingFile(placing.casting(), bench.sketch().holdsPressure());
               String text = files.writeCasting(casting, desk.unit());
-              write(file, text.getBytes(StandardCharsets.UTF_8), "is written");
+              out.write(file, text.getBytes(StandardCharsets.UTF_8));
             });
   }
 
-  private Optional<Path> ask(String title, String ending) {
-    FileDialog dialog = dialog(SWT.SAVE, title, "*" + ending);
-    dialog.setFileName(fileName(ending));
-    String last = ending.substring(ending.lastIndexOf('.'));
-    return Optional.ofNullable(dialog.open())
-        .map(file -> file.endsWith(last) ? file : file + ending)
-        .map(Path::of);
-  }
-
-  private FileDialog dialog(int style, String title, String ending) {
-    FileDialog dialog = new FileDialog(desk.shell(), style);
-    dialog.setText(title);
-    dialog.setFilterExtensions(ending.split(","));
-    dialog.setFilterPath(desk.remembered(CastingPage.ID, "folder", ""));
-    dialog.setOverwrite(true);
-    return dialog;
-  }
-
-  private String fileName(String ending) {
-    String name = bench.sketch().name().isBlank() ? "casting" : bench.sketch().name();
-    return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "") + ending;
+  private String fileName() {
+    return PageFiles.name(bench.sketch().name(), "casting");
   }
 
   /** Asks where to and writes the drawing as a picture: SVG, PNG or PDF by the name's ending. */
@@ -158,90 +138,68 @@ final class Deeds {
       desk.complain("There is no drawing yet. " + bench.reply().next());
       return;
     }
-    FileDialog dialog = dialog(SWT.SAVE, "Save the drawing", "*.svg,*.png,*.pdf");
-    dialog.setFilterNames(
-        new String[] {"Drawing to scale (*.svg)", "Picture (*.png)", "All views, A4 (*.pdf)"});
-    dialog.setFileName(fileName(".svg"));
-    Optional<String> chosen = Optional.ofNullable(dialog.open());
-    String[] endings = {".svg", ".png", ".pdf"};
-    int filter = Math.max(0, dialog.getFilterIndex());
-    chosen
-        .map(file -> file.matches("(?i).*\\.(svg|png|pdf)") ? file : file + endings[filter])
-        .map(Path::of)
-        .ifPresent(this::picture);
+    out.askPicture(fileName(), "All views, A4").ifPresent(this::picture);
   }
 
   void picture(Path file) {
-    String name = file.toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".pdf")) {
+    String kind = PageFiles.pictureEnding(file.toString()).orElse(".svg");
+    LengthUnit unit = desk.unit();
+    if (kind.equals(".pdf")) {
       bench
           .reply()
           .placing()
           .ifPresent(
-              placing -> paper(file, (service, out) -> service.views(placing, desk.unit(), out)));
-    } else if (name.endsWith(".png")) {
-      ImageLoader loader = new ImageLoader();
-      loader.data = new ImageData[] {picture.get()};
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      loader.save(bytes, SWT.IMAGE_PNG);
-      write(file, bytes.toByteArray(), "is written");
+              placing -> paper(file, (service, to) -> service.views(placing, unit, to), () -> {}));
+    } else if (kind.equals(".png")) {
+      out.write(file, PageFiles.png(picture.get()));
     } else {
-      String svg = SvgWriter.write(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM);
-      write(file, svg.getBytes(StandardCharsets.UTF_8), "is written");
+      String svg =
+          SvgWriter.toScale(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM, unit);
+      out.write(file, svg.getBytes(StandardCharsets.UTF_8));
     }
   }
 
   /** Asks where to and writes the marking-out card for the bench. */
   void card() {
     answer("put on a card")
-        .flatMap(each -> ask("Marking-out card as PDF", ".pdf"))
-        .ifPresent(
-            file -> {
-              card(file);
-              Program.launch(file.toString());
-            });
+        .flatMap(each -> out.askSave("Marking-out card as PDF", fileName(), ".pdf"))
+        .ifPresent(file -> card(file, () -> Program.launch(file.toString())));
   }
 
   void card(Path file) {
+    card(file, () -> {});
+  }
+
+  private void card(Path file, Runnable then) {
+    boolean pressure = bench.sketch().holdsPressure();
+    LengthUnit unit = desk.unit();
     answer("put on a card")
         .ifPresent(
             placing ->
-                paper(
-                    file,
-                    (service, out) ->
-                        service.card(placing, bench.sketch().holdsPressure(), desk.unit(), out)));
+                paper(file, (service, to) -> service.card(placing, pressure, unit, to), then));
   }
 
   /** Something that is put on paper. */
   @FunctionalInterface
   private interface Paper {
-    void on(CastingCards service, ByteArrayOutputStream out) throws IOException;
+    void on(CastingCards service, ByteArrayOutputStream to) throws IOException;
   }
 
-  private void paper(Path file, Paper what) {
+  private void paper(Path file, Paper what, Runnable then) {
     Optional<CastingCards> service = cards.get();
     if (service.isEmpty()) {
       desk.complain("Nothing that writes cards is installed; see the page Modules.");
       return;
     }
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      what.on(service.get(), bytes);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-    write(file, bytes.toByteArray(), "is written, one page to print");
-  }
-
-  private void write(Path file, byte[] bytes, String what) {
-    desk.work(
-        "Writing " + file.getFileName(),
-        () -> Files.write(file, bytes),
-        written -> {
-          Optional.ofNullable(written.toAbsolutePath().getParent())
-              .ifPresent(folder -> desk.remember(CastingPage.ID, "folder", folder.toString()));
-          desk.say(written + " " + what + ".");
-        });
+    out.write(
+        file,
+        () -> {
+          ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+          what.on(service.get(), bytes);
+          return bytes.toByteArray();
+        },
+        "is written, one page to print",
+        then);
   }
 
   /** Copies the table with its answers as text. */

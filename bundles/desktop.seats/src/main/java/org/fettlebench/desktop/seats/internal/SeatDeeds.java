@@ -1,21 +1,16 @@
 package org.fettlebench.desktop.seats.internal;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.program.Program;
-import org.eclipse.swt.widgets.FileDialog;
 import org.fettlebench.desktop.Desk;
 import org.fettlebench.desktop.widgets.Change;
 import org.fettlebench.desktop.widgets.Copying;
+import org.fettlebench.desktop.widgets.PageFiles;
 import org.fettlebench.drawing.Drawing;
 import org.fettlebench.drawing.SvgWriter;
 import org.fettlebench.fits.HoleMethod;
@@ -34,6 +29,7 @@ final class SeatDeeds {
   private final Bench bench;
   private final SeatBook book;
   private final KitFiles files;
+  private final PageFiles out;
   private final Papers papers;
   private Supplier<ImageData> picture = () -> new ImageData(1, 1, 1, null);
   private Supplier<Optional<Drawing>> drawing = Optional::empty;
@@ -44,6 +40,7 @@ final class SeatDeeds {
     this.bench = bench;
     this.book = book;
     this.files = files;
+    this.out = new PageFiles(desk, SeatPage.ID);
     this.papers = papers;
   }
 
@@ -78,8 +75,7 @@ final class SeatDeeds {
 
   /** Asks for a seat file and opens it. */
   void open() {
-    FileDialog dialog = dialog(SWT.OPEN, "Open seat file", "*.seat.toml;*.toml");
-    Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::open);
+    out.askOpen("Open seat file", "*.seat.toml;*.toml").ifPresent(this::open);
   }
 
   /** What came of reading a file. */
@@ -116,12 +112,7 @@ final class SeatDeeds {
       desk.complain("There is nothing whole to save yet. " + bench.reply().next());
       return;
     }
-    FileDialog dialog = dialog(SWT.SAVE, "Save seat file", "*.seat.toml");
-    dialog.setFileName(fileName(".seat.toml"));
-    Optional.ofNullable(dialog.open())
-        .map(file -> file.endsWith(".toml") ? file : file + ".seat.toml")
-        .map(Path::of)
-        .ifPresent(this::save);
+    out.askSave("Save seat file", fileName(), ".seat.toml").ifPresent(this::save);
   }
 
   void save(Path file) {
@@ -132,7 +123,7 @@ final class SeatDeeds {
             answer -> {
               String text =
                   files.writeSeat(SeatText.file(bench.sketch(), answer, method()), desk.unit());
-              write(file, text.getBytes(StandardCharsets.UTF_8), "is written");
+              out.write(file, text.getBytes(StandardCharsets.UTF_8));
             });
   }
 
@@ -140,18 +131,8 @@ final class SeatDeeds {
     return book.method(bench.sketch()).map(HoleMethod::id).orElse("");
   }
 
-  private FileDialog dialog(int style, String title, String ending) {
-    FileDialog dialog = new FileDialog(desk.shell(), style);
-    dialog.setText(title);
-    dialog.setFilterExtensions(ending.split(","));
-    dialog.setFilterPath(desk.remembered(SeatPage.ID, "folder", ""));
-    dialog.setOverwrite(true);
-    return dialog;
-  }
-
-  private String fileName(String ending) {
-    String name = bench.sketch().name().isBlank() ? "seat" : bench.sketch().name();
-    return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "") + ending;
+  private String fileName() {
+    return PageFiles.name(bench.sketch().name(), "seat");
   }
 
   /** Asks where to and writes the drawing as a picture: PNG, SVG or PDF by the name's ending. */
@@ -160,33 +141,19 @@ final class SeatDeeds {
       desk.complain("There is no drawing yet. " + bench.reply().next());
       return;
     }
-    FileDialog dialog = dialog(SWT.SAVE, "Save the drawing", "*.svg,*.png,*.pdf");
-    dialog.setFilterNames(
-        new String[] {"Drawing to scale (*.svg)", "Picture (*.png)", "One page for print (*.pdf)"});
-    dialog.setFileName(fileName(".svg"));
-    Optional<String> chosen = Optional.ofNullable(dialog.open());
-    String[] endings = {".svg", ".png", ".pdf"};
-    int filter = Math.max(0, dialog.getFilterIndex());
-    chosen
-        .map(file -> file.matches("(?i).*\\.(svg|png|pdf)") ? file : file + endings[filter])
-        .map(Path::of)
-        .ifPresent(this::picture);
+    out.askPicture(fileName(), "One page for print").ifPresent(this::picture);
   }
 
   void picture(Path file) {
-    String name = file.toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".pdf")) {
+    String kind = PageFiles.pictureEnding(file.toString()).orElse(".svg");
+    if (kind.equals(".pdf")) {
       card(file);
-    } else if (name.endsWith(".png")) {
-      ImageLoader loader = new ImageLoader();
-      loader.data = new ImageData[] {picture.get()};
-      java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-      loader.save(bytes, SWT.IMAGE_PNG);
-      write(file, bytes.toByteArray(), "is written");
+    } else if (kind.equals(".png")) {
+      out.write(file, PageFiles.png(picture.get()));
     } else {
       String svg =
           SvgWriter.toScale(drawing.get().orElseThrow(), SVG_WIDTH_MM, SVG_HEIGHT_MM, desk.unit());
-      write(file, svg.getBytes(StandardCharsets.UTF_8), "is written");
+      out.write(file, svg.getBytes(StandardCharsets.UTF_8));
     }
   }
 
@@ -207,11 +174,10 @@ final class SeatDeeds {
           "There is no such card yet: see what stands below the drawing, and on the page Modules"
               + " whether something that writes cards is installed.");
     } else {
-      FileDialog dialog = dialog(SWT.SAVE, SeatWords.upper(card.get().name()) + " as PDF", "*.pdf");
-      dialog.setFileName(fileName(card.get().ending() + ".pdf"));
-      Optional.ofNullable(dialog.open())
-          .map(file -> file.endsWith(".pdf") ? file : file + ".pdf")
-          .map(Path::of)
+      out.askSave(
+              SeatWords.upper(card.get().name()) + " as PDF",
+              fileName() + card.get().ending(),
+              ".pdf")
           .ifPresent(file -> card(file, () -> Program.launch(file.toString())));
     }
   }
@@ -226,23 +192,7 @@ final class SeatDeeds {
       desk.complain("There is nothing to put on a card yet. " + bench.reply().next());
       return;
     }
-    write(file, card.get().bytes(), "is written: " + card.get().name(), then);
-  }
-
-  private void write(Path file, byte[] bytes, String what) {
-    write(file, () -> bytes, what, () -> {});
-  }
-
-  private void write(Path file, Callable<byte[]> bytes, String what, Runnable then) {
-    desk.work(
-        "Writing " + file.getFileName(),
-        () -> Files.write(file, bytes.call()),
-        written -> {
-          Optional.ofNullable(written.toAbsolutePath().getParent())
-              .ifPresent(folder -> desk.remember(SeatPage.ID, "folder", folder.toString()));
-          desk.say(written + " " + what + ".");
-          then.run();
-        });
+    out.write(file, card.get().bytes(), "is written: " + card.get().name(), then);
   }
 
   /** Copies the answer and its figures as text. */
