@@ -51,6 +51,12 @@ public record Spanner(
     }
   }
 
+  /** Returns its title with the article that it is spoken with, such as "an open spanner". */
+  public String spoken() {
+    boolean vowel = !title.isEmpty() && "aeiouAEIOU".indexOf(title.charAt(0)) >= 0;
+    return (vowel ? "an " : "a ") + title;
+  }
+
   /** Returns the same spanner held higher above the flat, in millimetres. */
   public Spanner withLift(double mm) {
     return new Spanner(kind, title, headDiameterMm, heightMm, mm, standing);

@@ -47,7 +47,7 @@
  * <p>Everything is immutable and may be used from any thread. No null is taken or returned.
  */
 @Export
-@Version("1.3.0")
+@Version("1.4.0")
 package org.fettlebench.fits;
 
 import org.osgi.annotation.bundle.Export;

@@ -55,12 +55,7 @@ final class Words {
   }
 
   static String otherSpanner(Spanner spanner) {
-    return "turn it with "
-        + (spanner.kind() == Spanner.Kind.OPEN ? "an " : "a ")
-        + spanner.title()
-        + " (figures "
-        + spanner.standing()
-        + ")";
+    return "turn it with " + spanner.spoken() + " (figures " + spanner.standing() + ")";
   }
 
   static String turnWasherDown(String title, double diameterMm) {

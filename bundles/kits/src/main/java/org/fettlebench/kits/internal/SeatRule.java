@@ -101,7 +101,7 @@ final class SeatRule implements JointRule {
 
   private static String dress(SeatedHead head) {
     return head.washer().map(washer -> " on its washer").orElse("")
-        + head.spanner().map(spanner -> ", with room for a " + spanner.title() + ",").orElse("");
+        + head.spanner().map(spanner -> ", with room for " + spanner.spoken() + ",").orElse("");
   }
 
   /** Returns why the figures of all that goes on the seat are less than certain. */

@@ -86,8 +86,8 @@ final class SeatTexts {
         .spanner()
         .ifPresent(
             spanner ->
-                text.append("  with room for a ")
-                    .append(spanner.title())
+                text.append("  with room for ")
+                    .append(spanner.spoken())
                     .append(", head ")
                     .append(Figures.size(spanner.headDiameterMm(), unit))
                     .append("; ")
