@@ -3,7 +3,6 @@ package org.fettlebench.command.internal.head;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fettlebench.command.Call;
@@ -35,7 +34,7 @@ public final class HeadScale implements Command {
   private static final Pattern SCALE = Pattern.compile("(?:1\\s*[:/]\\s*)?(\\d+(?:\\.\\d+)?)");
 
   /** Threads so near in diameter stand in for one another: common practice, no source. */
-  private static final double NEAR = 0.2;
+  static final double NEAR = 0.2;
 
   private static final int MOST_OTHERS = 8;
   private static final Usage USAGE =
@@ -51,12 +50,14 @@ public final class HeadScale implements Command {
 
   private final Threads threads;
   private final Heads heads;
+  private final FullSize fullSize;
 
   /** Made by the framework. */
   @Activate
   public HeadScale(@Reference Threads threads, @Reference Heads heads) {
     this.threads = threads;
     this.heads = heads;
+    this.fullSize = new FullSize(threads, heads);
   }
 
   @Override
@@ -72,7 +73,7 @@ public final class HeadScale implements Command {
 
   private Reply answer(Call call, ScrewThread model) {
     double oneTo = scale(call);
-    Head full = full(call, model, oneTo);
+    Head full = fullSize.of(call, model, oneTo);
     List<ScaleLook> looks = Refusals.ask(() -> looks(model, full, oneTo));
     Object data =
         Data.of(
@@ -100,34 +101,6 @@ public final class HeadScale implements Command {
       throw new CommandException("scale 1:" + matcher.group(1) + " is outside 1:1 to 1:1000");
     }
     return oneTo;
-  }
-
-  private Head full(Call call, ScrewThread model, double oneTo) {
-    String style = call.option("--style").orElse("hexagon").strip().replace(' ', '-');
-    Optional<ScrewThread> named =
-        call.option("--full").map(typed -> ThreadWords.one(threads, typed));
-    List<ScrewThread> among =
-        named.map(List::of).orElseGet(() -> series(call.option("--series").orElse("BSW")));
-    return ScaleLook.fullSize(model, oneTo, among, thread -> heads.find(style, thread))
-        .orElseThrow(
-            () ->
-                new CommandException(
-                    "no table has a \""
-                        + style
-                        + "\" with flats for "
-                        + named.map(ScrewThread::designation).orElse("that series")
-                        + "; \"head show\" lists what there is"));
-  }
-
-  private List<ScrewThread> series(String id) {
-    return threads.series().stream()
-        .filter(series -> series.id().equalsIgnoreCase(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new CommandException(
-                    "there is no series \"" + id + "\"; \"thread list\" shows the series"))
-        .threads();
   }
 
   /** All heads of the thread itself, and the nearest of threads near it in diameter. */

@@ -100,7 +100,9 @@ class JointCommandsTest {
     "joint length M6 --passed 4mm --nut --screw 6mm, 1, shallow",
     "joint length 2 BA --passed 4mm --blind 9mm, 1, no such screw is held",
     "head scale 8 BA --scale 12 --full 1BSW, 0, 8 BA hexagon",
-    "head scale 8 BA --scale 1:12 --style large-hexagon, 0, large hexagon"
+    "head scale 8 BA --scale 1:12 --style large-hexagon, 0, large hexagon",
+    // ISO 4014: M24 has 36 mm across flats, M3 5.5 mm; 36 / 8 = 4.5, 5.5 / 4.5 = 1.222.
+    "head scale M3 --scale 1:8 --full M24, 0, +22.2 %"
   })
   void answers(String typed, int status, String said) {
     Answer answer = session.type(typed.split(" "));
@@ -126,6 +128,9 @@ class JointCommandsTest {
     "head scale 8 BA --scale 0, is outside",
     "head scale 8 BA --scale huge, is no scale",
     "head scale 8 BA --scale 12 --series ZZ, there is no series",
+    "head scale 8 BA --scale 12 --full 1BSW --series BSF, not both",
+    "head scale M10 --scale 1:50, the nearest hexagon listed for it is 2 BSW",
+    "head scale M1 --scale 1, Say --full or another --series",
     "head scale 8 BA --scale 12 --style round, no table has"
   })
   void refusesInWords(String typed, String said) {
