@@ -173,7 +173,7 @@ public final class SeatWords {
    */
   public static String percent(double chance) {
     double percent = 100 * chance;
-    if (percent > 99.95) {
+    if (percent >= 99.95) {
       return "above 99.9 %";
     }
     if (percent < 0.05) {

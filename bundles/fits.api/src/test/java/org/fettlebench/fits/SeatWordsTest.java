@@ -93,4 +93,33 @@ class SeatWordsTest {
   void neverSaysThatAChanceIsSurerThanItIs(double chance, String words) {
     assertEquals(words, SeatWords.percent(chance));
   }
+
+  @Test
+  void saysWhatIsLackingAndWhatComesOfAChange() {
+    assertEquals(
+        "Even with the hole just right it lacks 0.20 mm (0.008 in); the method is expected within"
+            + " 0.10 mm (0.004 in).",
+        SeatWords.room(answer(-0.2), LengthUnit.MILLIMETRE));
+    assertEquals(
+        "The hole may be out 0.050 mm (0.002 in); the method is expected within 0.10 mm (0.004"
+            + " in).",
+        SeatWords.room(answer(0.05), LengthUnit.MILLIMETRE));
+    assertEquals("then tight, 0.050 mm", SeatWords.then(answer(0.05), LengthUnit.MILLIMETRE));
+    assertEquals("", SeatWords.upper(""));
+    SeatCure cure = new SeatCure(SeatCure.Kind.WASHER_OFF, "leave the washer off", answer(0.05));
+    assertEquals("Leave the washer off.", SeatWords.cure(cure, LengthUnit.MILLIMETRE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.9995, above 99.9 %",
+    "0.9994, 99.9 %",
+    "0.99, 99.0 %",
+    "0.01, 1 %",
+    "0.0006, 0.1 %",
+    "0.0004, below 0.1 %"
+  })
+  void chancesCloseToTheEndsHaveTenths(double chance, String words) {
+    assertEquals(words, SeatWords.percent(chance));
+  }
 }
