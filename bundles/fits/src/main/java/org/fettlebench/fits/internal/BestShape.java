@@ -82,6 +82,7 @@ final class BestShape {
 
   /** Returns whether what governs is figured on a side. */
   private static boolean taken(GoverningShape governing, Item.Side side) {
-    return side == governing.side() || governing.dimensionSide().filter(side::equals).isPresent();
+    return side == governing.wordsSide()
+        || governing.dimensionSide().filter(side::equals).isPresent();
   }
 }

@@ -51,10 +51,36 @@ final class GoverningShape {
       dimension(sketch, surround);
     }
     feature(sketch);
-    Point at = surround.clear(side(), governing.nearest(), words());
+    Item.Side stands = wordsSide();
+    Point at =
+        atTheEnd()
+            ? new Point(surround.reach(stands), endLevel(stands))
+            : surround.clear(stands, governing.nearest(), words());
     double gap = GAP_SHARE * size;
-    sketch.label(at.moved(gap * across(side()), gap * up(side())), words(), side(), true);
-    surround.words(side(), words());
+    sketch.label(at.moved(gap * across(stands), gap * up(stands)), words(), stands, true);
+    surround.words(stands, words());
+  }
+
+  /** Returns the side on which the words stand: beside an edge's end they cost no height. */
+  Item.Side wordsSide() {
+    return atTheEnd() ? aside() : side();
+  }
+
+  private boolean atTheEnd() {
+    return governing.kind() == Governing.Kind.EDGE && Surround.upright(side());
+  }
+
+  /** Returns the side free of the governing dimension. */
+  private Item.Side aside() {
+    return dimensionSide()
+        .filter(side -> !Surround.upright(side))
+        .map(Surround::opposite)
+        .orElse(Item.Side.RIGHT);
+  }
+
+  private double endLevel(Item.Side aside) {
+    boolean from = governing.from().xMm() > governing.to().xMm() == (aside == Item.Side.RIGHT);
+    return (from ? governing.from() : governing.to()).yMm();
   }
 
   private static int across(Item.Side side) {
