@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.optim.MaxIter;
 import org.apache.commons.math3.optim.PointValuePair;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
@@ -32,6 +34,8 @@ import org.fettlebench.castings.Freedom;
 final class Movement {
   /** A movement and the least spare that it promises. */
   record Best(Vector3D step, Vector3D small, double spareMm) {
+    static final Best STILL = new Best(Vector3D.ZERO, Vector3D.ZERO, 0);
+
     /** Returns the spare of a feature after the movement, reckoned straight. */
     double spareMm(List<Skin.Slope> slopes) {
       return slopes.stream().mapToDouble(this::spareMm).min().orElseThrow();
@@ -93,17 +97,24 @@ final class Movement {
     return vector.dotProduct(Skin.unit(axis));
   }
 
+  /** Returns the best movement, where nothing is kept that standing still would break. */
+  Best best(List<Wanted> wanted) {
+    return best(wanted, Best.STILL);
+  }
+
   /**
-   * Returns the best movement.
+   * Returns the best movement. The programme begins from one that is allowed, so that none has to
+   * be looked for, which rounding could hide.
    *
+   * @param from keeps what is to be kept, but for rounding
    * @throws org.apache.commons.math3.optim.linear.UnboundedSolutionException when nothing holds the
    *     part
    */
-  Best best(List<Wanted> wanted) {
+  Best best(List<Wanted> wanted, Best from) {
     // Of a bore's many tangents few ever bind: begin with some, add what a movement would break.
     wanted.forEach(this::begin);
     while (true) {
-      Optional<Best> best = solve(wanted);
+      Optional<Best> best = solve(wanted, from);
       boolean broken = best.isEmpty();
       for (Wanted one : wanted) {
         broken |= best.isPresent() && useMostBroken(one, best.get());
@@ -133,9 +144,9 @@ final class Movement {
   }
 
   /** Returns the best movement; empty when more slopes were taken into use to hold the part. */
-  private Optional<Best> solve(List<Wanted> wanted) {
+  private Optional<Best> solve(List<Wanted> wanted, Best from) {
     try {
-      return Optional.of(solveUsed(wanted));
+      return Optional.of(solveUsed(wanted, from));
     } catch (UnboundedSolutionException loose) {
       boolean more = false;
       for (Wanted one : wanted) {
@@ -148,26 +159,51 @@ final class Movement {
     }
   }
 
-  private Best solveUsed(List<Wanted> wanted) {
+  private Best solveUsed(List<Wanted> wanted, Best from) {
     List<LinearConstraint> rows = new ArrayList<>(limits);
+    double leastMm = Double.POSITIVE_INFINITY;
     for (Wanted one : wanted) {
       for (Skin.Slope slope : one.slopes()) {
         if (used.contains(slope)) {
           rows.add(row(slope, one.keepsMm()));
+          if (one.keepsMm().isEmpty()) {
+            leastMm = Math.min(leastMm, from.spareMm(slope));
+          }
         }
       }
     }
     double[] objective = new double[width()];
     objective[width() - 1] = 1;
+    RealVector start = unknowns(from, leastMm);
     PointValuePair found =
         new SimplexSolver(EPSILON)
             .optimize(
                 new LinearObjectiveFunction(objective, 0),
-                new LinearConstraintSet(rows),
+                new LinearConstraintSet(rows.stream().map(row -> beyond(row, start)).toList()),
                 GoalType.MAXIMIZE,
                 new NonNegativeConstraint(false),
                 new MaxIter(MOST_ITERATIONS));
-    return read(found.getPoint());
+    return read(start.add(new ArrayRealVector(found.getPoint(), false)).toArray());
+  }
+
+  /** Returns a row for what goes beyond a start that meets it, but for rounding. */
+  private static LinearConstraint beyond(LinearConstraint row, RealVector start) {
+    double sign = row.getRelationship() == Relationship.LEQ ? 1 : -1;
+    double left = sign * (row.getValue() - row.getCoefficients().dotProduct(start));
+    return new LinearConstraint(
+        row.getCoefficients().mapMultiply(sign), Relationship.LEQ, Math.max(0, left));
+  }
+
+  private RealVector unknowns(Best movement, double spareMm) {
+    RealVector all = new ArrayRealVector(width());
+    for (int i = 0; i < shifts.size(); i++) {
+      all.setEntry(i, along(movement.step(), shifts.get(i)));
+    }
+    for (int i = 0; i < turns.size(); i++) {
+      all.setEntry(shifts.size() + i, along(movement.small(), turns.get(i)) * reachMm);
+    }
+    all.setEntry(width() - 1, spareMm);
+    return all;
   }
 
   /** Returns spare + movement >= asked, or >= what must be kept. */

@@ -1,9 +1,11 @@
 package org.fettlebench.castings.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
 
 /**
@@ -41,7 +43,7 @@ final class Sharing {
         keptMm.set(i, Optional.of(best.spareMm()));
       }
       if (keptMm.stream().anyMatch(Optional::isEmpty)) {
-        Optional<Movement.Best> next = loosened(this::wanted);
+        Optional<Movement.Best> next = loosened(this::wanted, best);
         if (next.isEmpty()) {
           return best;
         }
@@ -57,10 +59,11 @@ final class Sharing {
   }
 
   /** Returns the best movement with levels kept no more loosely than need be; empty if none is. */
-  private Optional<Movement.Best> loosened(DoubleFunction<List<Movement.Wanted>> wanted) {
+  private Optional<Movement.Best> loosened(
+      DoubleFunction<List<Movement.Wanted>> wanted, Movement.Best from) {
     for (double slackMm = SLACK_MM; slackMm < 2 * MOST_SLACK_MM; slackMm *= 10) {
       try {
-        return Optional.of(movement.best(wanted.apply(slackMm)));
+        return Optional.of(movement.best(wanted.apply(slackMm), from));
       } catch (NoFeasibleSolutionException hidden) {
         // The movement before is an answer but for rounding: the next slack has room for it.
       }
@@ -83,10 +86,10 @@ final class Sharing {
   private List<Integer> held(Movement.Best best) {
     List<Integer> held = new ArrayList<>();
     double leastMm = Double.POSITIVE_INFINITY;
-    int least = -1;
+    int least = lowest(best);
     for (int i = 0; i < slopes.size(); i++) {
       if (keptMm.get(i).isEmpty() && best.spareMm(slopes.get(i)) < best.spareMm() + SAME_MM) {
-        double mostMm = mostFor(i, best.spareMm());
+        double mostMm = mostFor(i, best);
         if (mostMm < best.spareMm() + SAME_MM) {
           held.add(i);
         }
@@ -97,8 +100,18 @@ final class Sharing {
     return held.isEmpty() ? List.of(least) : held;
   }
 
-  private double mostFor(int only, double levelMm) {
-    return loosened(slackMm -> wantedFor(only, levelMm - slackMm, slackMm))
+  /** Returns the free feature that a movement leaves least. */
+  private int lowest(Movement.Best best) {
+    return IntStream.range(0, slopes.size())
+        .filter(i -> keptMm.get(i).isEmpty())
+        .boxed()
+        .min(Comparator.comparingDouble(i -> best.spareMm(slopes.get(i))))
+        .orElseThrow();
+  }
+
+  private double mostFor(int only, Movement.Best best) {
+    double levelMm = best.spareMm();
+    return loosened(slackMm -> wantedFor(only, levelMm - slackMm, slackMm), best)
         .map(Movement.Best::spareMm)
         .orElse(levelMm);
   }

@@ -78,6 +78,34 @@ final class TrialCastings {
     return new Casting("random", features, freedom);
   }
 
+  /** The same with a long bore across it and a boss on it, so that tangents crowd. */
+  static Casting crowded(Random random, Freedom freedom) {
+    List<Feature> features = new ArrayList<>(random(random, freedom).features());
+    features.add(
+        new RoundFace(
+            "across",
+            RoundFace.Kind.BORE,
+            Axis.Y,
+            new Spot(15, 0, 12),
+            10,
+            0.2,
+            List.of(
+                new RoundFace.Rough(new Spot(15 + random.nextGaussian() / 3, 0, 12), 7),
+                new RoundFace.Rough(new Spot(15, 30, 12 + random.nextGaussian() / 3), 7)),
+            0.1));
+    features.add(
+        new RoundFace(
+            "boss",
+            RoundFace.Kind.BOSS,
+            Axis.Z,
+            new Spot(20, 20, 0),
+            10,
+            0.2,
+            List.of(new RoundFace.Rough(new Spot(20.3, 19.7 + random.nextGaussian() / 3, 26), 13)),
+            0.1));
+    return new Casting("crowded", features, freedom);
+  }
+
   static double spare(Casting casting, Pose pose) {
     return casting.features().stream()
         .mapToDouble(one -> Skin.of(one).spareMm(pose))
